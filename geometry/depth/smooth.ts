@@ -1,0 +1,97 @@
+import type { Smooth } from '../job/job.ts';
+import { type Face, toGridPoint } from '../part/face.ts';
+import type { FacePoint, Fraction, Mm } from '../units.ts';
+import { type BrushPath, beginPath, drawTo, endPath, sampleSlot } from './brush-path.ts';
+import type { CellBlock } from './chart.ts';
+import { type DepthMap, SAMPLES, settleCell } from './depth-map.ts';
+
+/** A smoothing brush on its way. */
+export interface SmoothInHand {
+  readonly path: BrushPath;
+  readonly strength: Fraction;
+  /** The whole map when the brush was put down: the surroundings a cell is drawn towards. */
+  readonly whole: Float32Array;
+  /** Per touched cell, the mean of its surroundings; NaN until asked for. */
+  readonly mean: Map<number, Mm>;
+}
+
+/**
+ * Evens the surface under a brush. Writes into `map`. Each cell moves towards the mean depth of the square of half width R/2 about it
+ * (mm, as it was before the stroke), by strength x (1 - (x/R)^2)^2 of the way: the scale is the brush's and not the cell's.
+ * Accuracy: the square is whole cells; holes and what lies off the face do not count. Source: common practice of a blur brush.
+ */
+export function applySmooth(map: DepthMap, face: Face, smooth: Smooth): void {
+  const inHand = beginSmooth(map, face, smooth.radius, smooth.strength);
+  for (const point of smooth.path) extendSmooth(inHand, point);
+  endSmooth(inHand);
+}
+
+export function beginSmooth(map: DepthMap, face: Face, radius: Mm, strength: Fraction): SmoothInHand {
+  return {
+    path: beginPath(map, face, radius, 'whole-cells'),
+    strength,
+    whole: map.depth.slice(),
+    mean: new Map(),
+  };
+}
+
+/** Draws on to a point of the face; returns the block it may have changed, null when it misses the face. */
+export function extendSmooth(inHand: SmoothInHand, point: FacePoint): CellBlock | null {
+  const { path } = inHand;
+  const [u, v] = toGridPoint(path.face, point);
+  return drawTo(path, u, v, false, (cell, row, column) => settle(inHand, cell, row, column));
+}
+
+export function endSmooth(inHand: SmoothInHand): void {
+  endPath(inHand.path);
+}
+
+function settle(inHand: SmoothInHand, cell: number, row: number, column: number): void {
+  const { path, strength, mean } = inHand;
+  const { map } = path;
+  const q = path.nearest[cell] / (path.radius * path.radius);
+  if (q >= 1) return;
+  const weight = strength * (1 - q) * (1 - q);
+  let target = mean.get(cell);
+  if (target === undefined) {
+    target = surroundings(inHand, row, column);
+    mean.set(cell, target);
+    if (map.slot[cell] >= 0) sampleSlot(path, cell);
+  }
+  const slot = map.slot[cell];
+  if (slot < 0) {
+    map.depth[cell] = path.before[cell] + weight * (target - path.before[cell]);
+    return;
+  }
+  const from = path.slot[cell] * SAMPLES;
+  for (let i = 0; i < SAMPLES; i++) {
+    const before = path.sampleBefore[from + i];
+    map.samples[slot * SAMPLES + i] = before + weight * (target - before);
+  }
+  settleCell(map, cell);
+}
+
+/** Mean depth over the square about a cell, weighted by how much of each cell is face. */
+function surroundings(inHand: SmoothInHand, row: number, column: number): Mm {
+  const { path, whole } = inHand;
+  const { face } = path;
+  const { grid, picture } = face;
+  const half = path.radius / 2;
+  const reach = Math.max(1, Math.round(half / grid.du - 0.5));
+  let sum = 0;
+  let weight = 0;
+  for (let i = Math.max(0, row - reach); i <= Math.min(grid.rows - 1, row + reach); i++) {
+    const width = grid.dv * (picture.kind === 'polar' ? grid.u0 + (i + 0.5) * grid.du : picture.columnScale);
+    const aside = Math.min(Math.max(1, Math.round(half / width - 0.5)), Math.floor((grid.columns - 1) / 2));
+    for (let k = -aside; k <= aside; k++) {
+      let j = column + k;
+      if (grid.wraps) j = (j + grid.columns) % grid.columns;
+      else if (j < 0 || j >= grid.columns) continue;
+      const cell = i * grid.columns + j;
+      const share = (face.cover === null ? 1 : face.cover[cell]) * width;
+      sum += share * whole[cell];
+      weight += share;
+    }
+  }
+  return weight > 0 ? sum / weight : 0;
+}

@@ -1,0 +1,99 @@
+/**
+ * The seam between a part and everything that follows: a face knows its two coordinates, its flat picture, where a point lies
+ * in the part frame, the wall behind it and the metal under a cell down to a depth. Right of part/ nothing asks which part it has.
+ *
+ * Every face carries a grid whose rows run along `u` and whose columns run along `v`. The geometry is constant along `v`
+ * up to a turn about z or a shift, so what a cell holds follows from its row and two numbers a column.
+ * On `face` of a round plate u is the radius and v the angle; on `bore` u is the distance below and v the angle;
+ * on the face of an outline plate u is y and v is x.
+ */
+import type { FacePoint, Mm, Mm2, Vec3 } from '../units.ts';
+
+export interface Face {
+  /** As the job file spells it: `face`, `bore`. */
+  readonly name: string;
+  /** What the person reads as first and second. */
+  readonly coordinates: readonly [Coordinate, Coordinate];
+  /** Which of the two the columns run along: the batches are shared out along this one. */
+  readonly columnsAre: 'first' | 'second';
+  readonly grid: Grid;
+  readonly picture: Picture;
+  /** Nominal area, mm2, holes taken out. */
+  readonly area: Mm2;
+  /** Share of each cell that is face, rows x columns; null when every cell is whole. */
+  readonly cover: Float32Array | null;
+  /** Metal behind the face along the depth, mm. */
+  wall(u: number, v: number): Mm;
+  /** True when the point lies on the face: inside its edges and in no hole. */
+  holds(u: number, v: number): boolean;
+  /** Place in the part frame of the point `depth` mm below (u, v), mm. */
+  position(u: number, v: number, depth: Mm): Vec3;
+  /** Unit vector out of the metal, part frame. */
+  normal(u: number, v: number): Vec3;
+  /** The metal under one row of cells, see `RowMetal`. */
+  metal(row: number): RowMetal;
+  /** Per column: what multiplies the `first` and the `second` terms of `RowMetal`. */
+  readonly columnFirst: Float64Array;
+  readonly columnSecond: Float64Array;
+}
+
+export interface Coordinate {
+  readonly label: 'radius' | 'angle' | 'below' | 'x' | 'y';
+  readonly isAngle: boolean;
+  /** Range on the face, mm or rad. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A regular grid over a face: cell (row, column) spans u0 + row du .. + du and v0 + column dv .. + dv; values stand at cell centres, row-major. */
+export interface Grid {
+  readonly rows: number;
+  readonly columns: number;
+  readonly u0: number;
+  readonly du: number;
+  readonly v0: number;
+  readonly dv: number;
+  /** The last column neighbours the first: v is an angle that runs the whole turn. */
+  readonly wraps: boolean;
+}
+
+/**
+ * How distances are taken on a face. `polar`: u is a radius in plan, v an angle, and the face is a cone developed about v:
+ * slope length u / slant, angle v * slant (slant = cos of the cone angle, 1 when flat). `plane`: x = v * columnScale, y = u.
+ */
+export type Picture =
+  | { readonly kind: 'polar'; readonly slant: number }
+  | { readonly kind: 'plane'; readonly columnScale: number };
+
+/**
+ * The metal between the nominal surface and depth d under one cell of a row, as polynomials in d without constant term:
+ * value(d) = sum over k = 1..4 of c[k-1] d^k. Exact for the cell's curved shape. A first moment is
+ * plain + columnFirst * first + columnSecond * second, each such a polynomial, or null for none.
+ * Units: mm3 for the volume, mm4 for moments, mm5 for the products x z and y z.
+ */
+export interface RowMetal {
+  readonly volume: Polynomial;
+  readonly x: Moment;
+  readonly y: Moment;
+  readonly z: Moment;
+  readonly xz: Moment;
+  readonly yz: Moment;
+}
+
+export type Polynomial = readonly [number, number, number, number];
+
+export interface Moment {
+  readonly plain: Polynomial | null;
+  readonly first: Polynomial | null;
+  readonly second: Polynomial | null;
+}
+
+/** The face's own coordinates of a grid point. */
+export function toFacePoint(face: Face, u: number, v: number): FacePoint {
+  return face.columnsAre === 'first' ? [v, u] : [u, v];
+}
+
+/** The grid point (u, v) of a point given in the face's own coordinates. */
+export function toGridPoint(face: Face, point: FacePoint): readonly [u: number, v: number] {
+  return face.columnsAre === 'first' ? [point[1], point[0]] : [point[0], point[1]];
+}

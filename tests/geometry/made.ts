@@ -1,0 +1,126 @@
+/** Plates, jobs and marks made to order for the tests, in the engine's own units. */
+import type { Job, Mark, RoundPlate, WearPlate } from '../../geometry/job/job.ts';
+import type { Face } from '../../geometry/part/face.ts';
+import { wearPlate } from '../../geometry/part/wear-plate.ts';
+import { TURN, toRadians } from '../../geometry/units.ts';
+
+/** The plate of checks B5: 320 / 120 mm, six holes of 14 mm on 290 mm. */
+export const ROUND: RoundPlate = {
+  kind: 'round',
+  outerRadius: 160,
+  boreRadius: 60,
+  coneAngle: 0,
+  holes: Array.from({ length: 6 }, (_, k) => ({
+    x: 145 * Math.cos((TURN * k) / 6),
+    y: 145 * Math.sin((TURN * k) / 6),
+    radius: 7,
+  })),
+};
+
+export function plate(shape: Partial<RoundPlate> = {}, marks: readonly Mark[] = []): WearPlate {
+  return {
+    id: 'plate',
+    kind: 'wear-plate',
+    density: 0.0072,
+    shape: { ...ROUND, ...shape },
+    thickness: 18,
+    leastThickness: 10,
+    marks,
+  };
+}
+
+/** One face of a round plate. */
+export function faceOf(
+  name: 'face' | 'bore',
+  shape: Partial<RoundPlate> = {},
+  cell: number | null = null,
+): Face {
+  const face = wearPlate(plate(shape), cell).faces.find((known) => known.name === name);
+  if (!face) throw new Error(`no face ${name}`);
+  return face;
+}
+
+/** A point on an annular face from radius and degrees. */
+export const polar = (radius: number, degrees: number) => [radius, toRadians(degrees)] as const;
+
+export function job(
+  marks: readonly Mark[],
+  shape: Partial<RoundPlate> = {},
+  repair: Partial<Job['repair']> = {},
+): Job {
+  return {
+    title: '',
+    notes: '',
+    parts: [plate(shape, marks)],
+    filler: {
+      name: 'filler',
+      density: 0.0023,
+      ratioByVolume: [2, 1],
+      densityA: 0.0024,
+      densityB: 0.0021,
+      workingTime: { minutes: 20, at: 25, mass: 300 },
+      activationEnergy: 55,
+      leastBuild: 0.5,
+      mostBuild: 10,
+      largestGrain: 0.1,
+      packs: [{ label: 'kit', mass: 1000, volume: null }],
+    },
+    coat: {
+      name: 'coat',
+      density: 0.0017,
+      ratioByVolume: [2, 1],
+      densityA: 0.00175,
+      densityB: 0.0016,
+      solidsByVolume: 1,
+      dryFilm: 0.25,
+      coats: 2,
+      workingTime: { minutes: 25, at: 25 },
+      activationEnergy: 55,
+      profile: 0.075,
+      packs: [{ label: 'cartridge', mass: null, volume: 400_000 }],
+    },
+    repair: {
+      leaveBelow: 1,
+      coatAllowance: 0,
+      allowanceFaces: ['plate:face'],
+      coatedFaces: ['*'],
+      overbuild: 0,
+      fillerWaste: 0.1,
+      coatWaste: 0.2,
+      applicationRate: 20_000,
+      overrules: [],
+      ...repair,
+    },
+    surface: null,
+    unsupported: [],
+  };
+}
+
+export const patch = (
+  first: [number, number],
+  degrees: [number, number],
+  depth: number | [number, number],
+): Mark => ({
+  kind: 'patch',
+  face: 'face',
+  blend: 'deepest',
+  first,
+  second: [toRadians(degrees[0]), toRadians(degrees[1])],
+  depth: typeof depth === 'number' ? [depth, depth] : depth,
+});
+
+export const pit = (
+  radius: number,
+  degrees: number,
+  diameter: number,
+  depth: number,
+  form: 'cone' | 'bowl' | 'flat',
+): Mark => ({
+  kind: 'pit',
+  face: 'face',
+  blend: 'deepest',
+  at: polar(radius, degrees),
+  radius: diameter / 2,
+  depth,
+  form,
+});
