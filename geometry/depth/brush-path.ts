@@ -6,7 +6,7 @@
 
 import type { Face } from '../part/face.ts';
 import type { Mm } from '../units.ts';
-import { blockNear, type CellBlock, chartAt, halfDiagonal, squareToSegment, stepAlong } from './chart.ts';
+import { blockNear, type CellBlock, halfDiagonal, stepAlong } from './chart.ts';
 import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from './depth-map.ts';
 
 export interface BrushPath {
@@ -20,6 +20,9 @@ export interface BrushPath {
   /** Cells touched so far, in the order they were met; the first `touchedCount`. */
   touched: Int32Array;
   touchedCount: number;
+  /** Cells that came nearer in the last piece of path; the first `changedCount`. */
+  changed: Int32Array;
+  changedCount: number;
   /** Where a cell's samples begin in the two arrays below, in units of SAMPLES; -1 = judged by its centre. */
   readonly slot: Int32Array;
   slots: number;
@@ -48,6 +51,8 @@ export function beginPath(map: DepthMap, face: Face, radius: Mm, edge: BrushPath
     before: old?.before ?? new Float32Array(cells),
     touched: old?.touched ?? new Int32Array(1024),
     touchedCount: 0,
+    changed: old?.changed ?? new Int32Array(1024),
+    changedCount: 0,
     slot: old?.slot ?? new Int32Array(cells).fill(-1),
     slots: 0,
     sampleNearest: old?.sampleNearest ?? new Float32Array(64 * SAMPLES),
@@ -67,55 +72,70 @@ export function endPath(path: BrushPath): void {
 }
 
 /**
- * Draws the path on to (u, v) and calls `settle` for every cell it came nearer to, after its distances are in. Writes into `path`.
+ * Draws the path on to (u, v) and lists in `changed` the cells it came nearer to. Writes into `path`.
  * @param coarse  judge every cell by its samples: the brush is only a few cells wide
  * @returns the block it looked at, or null when it misses the face
  */
-export function drawTo(
-  path: BrushPath,
-  u: number,
-  v: number,
-  coarse: boolean,
-  settle: (cell: number, row: number, column: number) => void,
-): CellBlock | null {
-  const { face, map, nearest, radius, diagonal } = path;
-  const { grid } = map;
+export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): CellBlock | null {
+  const { face, map, nearest, radius, diagonal, slot } = path;
+  const { columns } = map.grid;
+  const { cover } = face;
   const starts = path.last === null;
-  const covered = Math.max(0, radius - diagonal) ** 2;
   const [ua, va] = path.last ?? [u, v];
-  const step = stepAlong(face, va, v);
   path.last = [u, v];
+  path.changedCount = 0;
   const reach = radius + diagonal;
-  const block = blockNear(face, ua, va, u, va + step, reach);
-  if (block === null) return null;
-  const chart = chartAt(face, va);
-  const [ax, ay] = chart.place(ua, va);
-  const [bx, by] = chart.place(u, va + step);
-  const { across, up, along, side } = axes(face, block, va);
+  const found = blockNear(face, ua, va, u, v, reach);
+  if (found === null) return null;
+  const block = cutOpposite(face, found, va);
+  if (path.changed.length < (block.row1 - block.row0 + 1) * block.columns) {
+    path.changed = new Int32Array(2 * (block.row1 - block.row0 + 1) * block.columns);
+  }
+  const { across, up, along, side, ax, ay, dx, dy, inverse } = laidOut(face, block, ua, va, u, v);
+  const reach2 = reach * reach;
+  const covered = Math.max(0, radius - diagonal) ** 2;
   const bySamples = path.edge !== 'whole-cells';
+  const hard = path.edge === 'hard';
+  // A hard edge can cut only cells whose centre lies between these two.
+  const cutFrom = hard ? covered : Infinity;
+  const always = bySamples && coarse;
   for (let row = block.row0; row <= block.row1; row++) {
     const a = across[row - block.row0];
     const b = up[row - block.row0];
+    const start = row * columns;
     for (let k = 0; k < block.columns; k++) {
-      const square = squareToSegment(a * along[k], b * side[k], ax, ay, bx, by);
-      if (square >= reach * reach) continue;
-      const column: number = (block.column0 + k) % grid.columns;
-      const cell = row * grid.columns + column;
-      if (face.cover !== null && face.cover[cell] === 0) continue;
-      touch(path, cell);
-      const distance = Math.sqrt(square);
+      const x = a * along[k] - ax;
+      const y = b * side[k] - ay;
+      let share = (x * dx + y * dy) * inverse;
+      share = share < 0 ? 0 : Math.min(share, 1);
+      const ex = share * dx - x;
+      const ey = share * dy - y;
+      const square = ex * ex + ey * ey;
+      if (square >= reach2) continue;
+      const column = block.column0 + k;
+      const cell = start + (column < columns ? column : column - columns);
+      const known = nearest[cell];
+      const isSplit = bySamples && (slot[cell] >= 0 || map.slot[cell] >= 0);
+      if (square >= known && !isSplit && !always && square < cutFrom) continue;
+      if (cover !== null && cover[cell] === 0) continue;
       // A cell the path has covered whole stays whole; one it cuts, and the one it starts in, are judged by their samples.
-      const cut = path.edge === 'hard' && Math.abs(distance - radius) < diagonal && nearest[cell] >= covered;
-      const fine =
-        bySamples &&
-        (path.slot[cell] >= 0 || map.slot[cell] >= 0 || coarse || cut || (starts && distance < diagonal));
-      let nearer = false;
-      if (fine) nearer = bringSamplesNearer(path, cell, a, b, along[k], side[k], ax, ay, bx, by);
-      if (square < nearest[cell]) {
-        nearest[cell] = square;
-        nearer = true;
+      if (
+        isSplit ||
+        always ||
+        (square >= cutFrom && known >= covered) ||
+        (bySamples && starts && square < diagonal * diagonal)
+      ) {
+        // Further away than the path has been by a whole cell: no sample can come nearer.
+        if (Math.sqrt(square) - 2 * diagonal > Math.sqrt(known)) continue;
+        touch(path, cell);
+        const nearer = bringSamplesNearer(path, cell, a, b, along[k], side[k], ax, ay, dx, dy, inverse);
+        if (square >= known && !nearer) continue;
+      } else {
+        if (square >= known) continue;
+        touch(path, cell);
       }
-      if (nearer) settle(cell, row, column);
+      if (square < known) nearest[cell] = square;
+      path.changed[path.changedCount++] = cell;
     }
   }
   return block;
@@ -133,29 +153,62 @@ function touch(path: BrushPath, cell: number): void {
   path.before[cell] = path.map.depth[cell];
 }
 
-/** Chart places of a block's rows and columns: x = across[row] along[column], y = up[row] side[column]. */
-function axes(face: Face, block: CellBlock, v0: number) {
-  const { grid, picture } = face;
-  const rows = block.row1 - block.row0 + 1;
-  const across = new Float64Array(rows);
-  const up = new Float64Array(rows);
-  const along = new Float64Array(block.columns);
-  const side = new Float64Array(block.columns);
-  const polar = picture.kind === 'polar';
-  for (let i = 0; i < rows; i++) {
-    const u = grid.u0 + (block.row0 + i + 0.5) * grid.du;
-    across[i] = polar ? u / picture.slant : 1;
-    up[i] = polar ? u / picture.slant : u;
-  }
-  for (let k = 0; k < block.columns; k++) {
-    const step = stepAlong(face, v0, grid.v0 + (((block.column0 + k) % grid.columns) + 0.5) * grid.dv);
-    along[k] = polar ? Math.cos(step * picture.slant) : step * picture.columnScale;
-    side[k] = polar ? Math.sin(step * picture.slant) : 1;
-  }
-  return { across, up, along, side };
+/** A block that runs the whole turn, begun opposite the segment, so that every cell is measured the short way round. */
+function cutOpposite(face: Face, block: CellBlock, v: number): CellBlock {
+  const { grid } = face;
+  if (!grid.wraps || block.columns < grid.columns) return block;
+  const opposite = Math.floor((v - grid.v0) / grid.dv) + Math.ceil(grid.columns / 2);
+  return { ...block, column0: ((opposite % grid.columns) + grid.columns) % grid.columns };
 }
 
-/** Brings the samples of one cell nearer to a segment; true when any came nearer. Samples lie about the centre at (a c, b s). */
+interface LaidOut {
+  /** Places of the block's cells: x = across[row] along[column], y = up[row] side[column]. */
+  readonly across: Float64Array;
+  readonly up: Float64Array;
+  readonly along: Float64Array;
+  readonly side: Float64Array;
+  /** Where the segment begins, how far it goes, and 1 / its length squared (0 for a point). */
+  readonly ax: Mm;
+  readonly ay: Mm;
+  readonly dx: Mm;
+  readonly dy: Mm;
+  readonly inverse: number;
+}
+
+/**
+ * Lays a block and a segment out in one chart, along the block's first column, where the tables of the columns begin.
+ * A block lies round its segment, so a cone or a bore is cut open opposite the segment and distances run the short way.
+ */
+function laidOut(face: Face, block: CellBlock, ua: number, va: number, ub: number, vb: number): LaidOut {
+  const { grid, picture } = face;
+  const rows = block.row1 - block.row0 + 1;
+  const polar = picture.kind === 'polar';
+  const slant = polar ? picture.slant : 1;
+  const across = new Float64Array(rows);
+  const up = new Float64Array(rows);
+  for (let i = 0; i < rows; i++) {
+    const u = grid.u0 + (block.row0 + i + 0.5) * grid.du;
+    across[i] = polar ? u / slant : 1;
+    up[i] = polar ? u / slant : u;
+  }
+  const turn = grid.columns * grid.dv;
+  const v0 = grid.v0 + (block.column0 + 0.5) * grid.dv;
+  // Up to half a cell left of the first column's middle, and less than a turn to the right of that.
+  const start = grid.wraps ? va - v0 - turn * Math.floor((va - v0) / turn + 0.5 / grid.columns) : va - v0;
+  const end = start + stepAlong(face, va, vb);
+  const scale = polar ? slant : picture.columnScale;
+  const place = (u: number, step: number): readonly [Mm, Mm] =>
+    polar ? [(u / slant) * Math.cos(step * scale), (u / slant) * Math.sin(step * scale)] : [step * scale, u];
+  const [ax, ay] = place(ua, start);
+  const [bx, by] = place(ub, end);
+  const { along, side } = tablesOf(face);
+  const dx = bx - ax;
+  const dy = by - ay;
+  const square = dx * dx + dy * dy;
+  return { across, up, along, side, ax, ay, dx, dy, inverse: square > 0 ? 1 / square : 0 };
+}
+
+/** Brings the samples of one cell nearer to a segment; true when any came nearer. They lie about the cell's centre (a c, b s). */
 function bringSamplesNearer(
   path: BrushPath,
   cell: number,
@@ -165,22 +218,28 @@ function bringSamplesNearer(
   s: number,
   ax: Mm,
   ay: Mm,
-  bx: Mm,
-  by: Mm,
+  dx: Mm,
+  dy: Mm,
+  inverse: number,
 ): boolean {
   const first = sampleSlot(path, cell);
-  const { offsets } = offsetsOf(path.face);
+  const { sampleNearest } = path;
+  const { offsets } = tablesOf(path.face);
   const polar = path.face.picture.kind === 'polar';
   let nearer = false;
   for (let i = 0; i < SAMPLES; i++) {
     const du = offsets[3 * i];
     const p = offsets[3 * i + 1];
     const q = offsets[3 * i + 2];
-    const x = polar ? (a + du) * (c * p - s * q) : c + p;
-    const y = polar ? (b + du) * (s * p + c * q) : b + du;
-    const square = squareToSegment(x, y, ax, ay, bx, by);
-    if (square < path.sampleNearest[first + i]) {
-      path.sampleNearest[first + i] = square;
+    const x = (polar ? (a + du) * (c * p - s * q) : c + p) - ax;
+    const y = (polar ? (b + du) * (s * p + c * q) : b + du) - ay;
+    let share = (x * dx + y * dy) * inverse;
+    share = share < 0 ? 0 : Math.min(share, 1);
+    const ex = share * dx - x;
+    const ey = share * dy - y;
+    const square = ex * ex + ey * ey;
+    if (square < sampleNearest[first + i]) {
+      sampleNearest[first + i] = square;
       nearer = true;
     }
   }
@@ -208,22 +267,37 @@ export function sampleSlot(path: BrushPath, cell: number): number {
   return first;
 }
 
-const offsetsByFace = new WeakMap<Face, { offsets: Float64Array }>();
+interface Tables {
+  /** Per column, how far it lies from the first: cosine and sine of the angle (polar), or mm and 1. */
+  readonly along: Float64Array;
+  readonly side: Float64Array;
+  /** Per sample: step along u in mm, then cosine and sine of its step along v (polar), or that step in mm and 0. */
+  readonly offsets: Float64Array;
+}
 
-/** Per sample: step along u in mm, then cos and sin of its step along v (polar) or that step in mm and 0. */
-function offsetsOf(face: Face): { offsets: Float64Array } {
-  const known = offsetsByFace.get(face);
+const tablesByFace = new WeakMap<Face, Tables>();
+
+function tablesOf(face: Face): Tables {
+  const known = tablesByFace.get(face);
   if (known) return known;
   const { grid, picture } = face;
+  const polar = picture.kind === 'polar';
+  const scale = polar ? picture.slant : picture.columnScale;
+  const along = new Float64Array(grid.columns);
+  const side = new Float64Array(grid.columns);
+  for (let k = 0; k < grid.columns; k++) {
+    along[k] = polar ? Math.cos(k * grid.dv * scale) : k * grid.dv * scale;
+    side[k] = polar ? Math.sin(k * grid.dv * scale) : 1;
+  }
   const offsets = new Float64Array(3 * SAMPLES);
   for (let i = 0; i < SAMPLES; i++) {
     const du = (SAMPLE_U[i] - 0.5) * grid.du;
-    const dv = (SAMPLE_V[i] - 0.5) * grid.dv;
-    offsets[3 * i] = picture.kind === 'polar' ? du / picture.slant : du;
-    offsets[3 * i + 1] = picture.kind === 'polar' ? Math.cos(dv * picture.slant) : dv * picture.columnScale;
-    offsets[3 * i + 2] = picture.kind === 'polar' ? Math.sin(dv * picture.slant) : 0;
+    const dv = (SAMPLE_V[i] - 0.5) * grid.dv * scale;
+    offsets[3 * i] = polar ? du / picture.slant : du;
+    offsets[3 * i + 1] = polar ? Math.cos(dv) : dv;
+    offsets[3 * i + 2] = polar ? Math.sin(dv) : 0;
   }
-  const made = { offsets };
-  offsetsByFace.set(face, made);
+  const made = { along, side, offsets };
+  tablesByFace.set(face, made);
   return made;
 }

@@ -25,6 +25,8 @@ export interface DepthMap {
   readonly slot: Int32Array;
   /** SAMPLES depths a slot. Grows; only the first `slots * SAMPLES` count. */
   samples: Float32Array;
+  /** The cell of each slot. Grows with the samples. */
+  cellOfSlot: Int32Array;
   slots: number;
 }
 
@@ -35,6 +37,7 @@ export function createDepthMap(grid: Grid): DepthMap {
     depth: new Float32Array(cells),
     slot: new Int32Array(cells).fill(-1),
     samples: new Float32Array(64 * SAMPLES),
+    cellOfSlot: new Int32Array(64),
     slots: 0,
   };
 }
@@ -48,9 +51,13 @@ export function splitCell(map: DepthMap, cell: number): number {
     const grown = new Float32Array(map.samples.length * 2);
     grown.set(map.samples);
     map.samples = grown;
+    const cells = new Int32Array(map.cellOfSlot.length * 2);
+    cells.set(map.cellOfSlot);
+    map.cellOfSlot = cells;
   }
   map.samples.fill(map.depth[cell], first, first + SAMPLES);
   map.slot[cell] = map.slots;
+  map.cellOfSlot[map.slots] = cell;
   map.slots += 1;
   return first;
 }

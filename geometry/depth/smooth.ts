@@ -39,14 +39,16 @@ export function beginSmooth(map: DepthMap, face: Face, radius: Mm, strength: Fra
 export function extendSmooth(inHand: SmoothInHand, point: FacePoint): CellBlock | null {
   const { path } = inHand;
   const [u, v] = toGridPoint(path.face, point);
-  return drawTo(path, u, v, false, (cell, row, column) => settle(inHand, cell, row, column));
+  const block = drawTo(path, u, v, false);
+  for (let i = 0; i < path.changedCount; i++) settle(inHand, path.changed[i]);
+  return block;
 }
 
 export function endSmooth(inHand: SmoothInHand): void {
   endPath(inHand.path);
 }
 
-function settle(inHand: SmoothInHand, cell: number, row: number, column: number): void {
+function settle(inHand: SmoothInHand, cell: number): void {
   const { path, strength, mean } = inHand;
   const { map } = path;
   const q = path.nearest[cell] / (path.radius * path.radius);
@@ -54,7 +56,7 @@ function settle(inHand: SmoothInHand, cell: number, row: number, column: number)
   const weight = strength * (1 - q) * (1 - q);
   let target = mean.get(cell);
   if (target === undefined) {
-    target = surroundings(inHand, row, column);
+    target = surroundings(inHand, cell);
     mean.set(cell, target);
     if (map.slot[cell] >= 0) sampleSlot(path, cell);
   }
@@ -72,10 +74,12 @@ function settle(inHand: SmoothInHand, cell: number, row: number, column: number)
 }
 
 /** Mean depth over the square about a cell, weighted by how much of each cell is face. */
-function surroundings(inHand: SmoothInHand, row: number, column: number): Mm {
+function surroundings(inHand: SmoothInHand, centre: number): Mm {
   const { path, whole } = inHand;
   const { face } = path;
   const { grid, picture } = face;
+  const row = Math.floor(centre / grid.columns);
+  const column = centre - row * grid.columns;
   const half = path.radius / 2;
   const reach = Math.max(1, Math.round(half / grid.du - 0.5));
   let sum = 0;

@@ -39,7 +39,9 @@ export function beginStroke(map: DepthMap, face: Face, stroke: StrokeInHand['str
 export function extendStroke(inHand: StrokeInHand, point: FacePoint): CellBlock | null {
   const { path } = inHand;
   const [u, v] = toGridPoint(path.face, point);
-  return drawTo(path, u, v, inHand.coarse, (cell, row, column) => settle(inHand, cell, row, column));
+  const block = drawTo(path, u, v, inHand.coarse);
+  settle(inHand);
+  return block;
 }
 
 /** Lifts the brush. The map keeps what was pressed. */
@@ -47,22 +49,32 @@ export function endStroke(inHand: StrokeInHand): void {
   endPath(inHand.path);
 }
 
-function settle(inHand: StrokeInHand, cell: number, row: number, column: number): void {
+/** Works out the depth of every cell the last piece of path came nearer to. Writes into the map. */
+function settle(inHand: StrokeInHand): void {
   const { path, stroke } = inHand;
-  const { map, face } = path;
+  const { map, face, changed, slot, nearest, before } = path;
   const { grid } = map;
-  const wall = face.wall(grid.u0 + (row + 0.5) * grid.du, grid.v0 + (column + 0.5) * grid.dv);
   const r2 = stroke.radius * stroke.radius;
-  const slot = path.slot[cell];
-  if (slot < 0) {
-    const square = path.nearest[cell];
-    if (square <= r2) map.depth[cell] = pressed(path.before[cell], square / r2, stroke, wall);
-    return;
+  for (let i = 0; i < path.changedCount; i++) {
+    const cell = changed[i];
+    const row = Math.floor(cell / grid.columns);
+    const wall = face.wall(
+      grid.u0 + (row + 0.5) * grid.du,
+      grid.v0 + (cell - row * grid.columns + 0.5) * grid.dv,
+    );
+    if (slot[cell] >= 0) settleSplit(inHand, cell, wall);
+    else if (nearest[cell] <= r2) map.depth[cell] = pressed(before[cell], nearest[cell] / r2, stroke, wall);
   }
+}
+
+function settleSplit(inHand: StrokeInHand, cell: number, wall: Mm): void {
+  const { path, stroke } = inHand;
+  const { map } = path;
+  const r2 = stroke.radius * stroke.radius;
   // The brush's centre line passes within the half diagonal: take it as met, so the deepest point is the depth that was set.
-  const met = stroke.edge === 'soft' && path.nearest[cell] < path.diagonal * path.diagonal;
+  const met = stroke.edge === 'soft' && !stroke.clear && path.nearest[cell] < path.diagonal * path.diagonal;
   const first = splitCell(map, cell);
-  const from = slot * SAMPLES;
+  const from = path.slot[cell] * SAMPLES;
   let closest = from;
   for (let i = 0; i < SAMPLES; i++) {
     const square = path.sampleNearest[from + i];
@@ -72,9 +84,7 @@ function settle(inHand: StrokeInHand, cell: number, row: number, column: number)
         ? pressed(path.sampleBefore[from + i], square / r2, stroke, wall)
         : path.sampleBefore[from + i];
   }
-  if (met && !stroke.clear) {
-    map.samples[first + closest - from] = pressed(path.sampleBefore[closest], 0, stroke, wall);
-  }
+  if (met) map.samples[first + closest - from] = pressed(path.sampleBefore[closest], 0, stroke, wall);
   settleCell(map, cell);
 }
 

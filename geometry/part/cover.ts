@@ -1,5 +1,8 @@
 import type { Grid } from './face.ts';
 
+/** Shares closer to 0 or 1 than this are rounding of sums in 32 bits. */
+const DUST = 1e-5;
+
 /**
  * Adds the signed area of a closed loop, cell by cell, to `cover`. Writes into `cover`.
  * The area inside a loop is summed exactly (each edge adds the trapezoid between itself and the row's end), so a cell that the
@@ -106,4 +109,22 @@ function signedArea(points: readonly (readonly [number, number])[]): number {
     twice += v0 * u1 - v1 * u0;
   }
   return twice / 2;
+}
+
+/** Rounds float dust off shares, so that whole cells are 1 and empty ones 0. Writes into `cover`. */
+export function settleCover(cover: Float32Array): Float32Array {
+  for (let i = 0; i < cover.length; i++) {
+    const share = cover[i];
+    cover[i] = share < DUST ? 0 : share > 1 - DUST ? 1 : share;
+  }
+  return cover;
+}
+
+/** Indices of the cells that are neither whole nor empty. */
+export function cutCellsOf(cover: Float32Array | null): Int32Array {
+  const cut: number[] = [];
+  if (cover !== null) {
+    for (let i = 0; i < cover.length; i++) if (cover[i] > 0 && cover[i] < 1) cut.push(i);
+  }
+  return Int32Array.from(cut);
 }

@@ -22,6 +22,8 @@ export interface Face {
   readonly area: Mm2;
   /** Share of each cell that is face, rows x columns; null when every cell is whole. */
   readonly cover: Float32Array | null;
+  /** The cells whose share lies between 0 and 1: the few a sum over whole cells has to put right. */
+  readonly cutCells: Int32Array;
   /** Metal behind the face along the depth, mm. */
   wall(u: number, v: number): Mm;
   /** True when the point lies on the face: inside its edges and in no hole. */
@@ -86,6 +88,17 @@ export interface Moment {
   readonly plain: Polynomial | null;
   readonly first: Polynomial | null;
   readonly second: Polynomial | null;
+}
+
+export const NO_MOMENT: Moment = { plain: null, first: null, second: null };
+
+/** Works each row's metal out once, when it is first asked for. */
+export function eachRow(metal: (row: number) => RowMetal): (row: number) => RowMetal {
+  const known: RowMetal[] = [];
+  return (row) => {
+    known[row] ??= metal(row);
+    return known[row];
+  };
 }
 
 /** The face's own coordinates of a grid point. */

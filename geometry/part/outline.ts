@@ -4,13 +4,11 @@
  */
 import type { OutlinePlate } from '../job/job.ts';
 import type { FacePoint, Mm } from '../units.ts';
-import { addLoop } from './cover.ts';
-import type { Face, Moment } from './face.ts';
+import { addLoop, cutCellsOf, settleCover } from './cover.ts';
+import { eachRow, type Face, NO_MOMENT } from './face.ts';
 import { faceGrid } from './face-grid.ts';
 import type { Part } from './part.ts';
 import { polygonArea, polygonHolds } from './polygon.ts';
-
-const NONE: Moment = { plain: null, first: null, second: null };
 
 export function outlinePlate(id: string, shape: OutlinePlate, thickness: Mm, cell: Mm | null): Part {
   return {
@@ -37,7 +35,7 @@ function outlineFace(shape: OutlinePlate, thickness: Mm, cell: Mm | null): Face 
   const inGrid = (loop: readonly FacePoint[]) => loop.map(([x, y]) => [y, x] as const);
   addLoop(cover, grid, inGrid(shape.edge), 1);
   for (const hole of shape.holes) addLoop(cover, grid, inGrid(hole), -1);
-  for (let i = 0; i < cover.length; i++) cover[i] = Math.min(1, Math.max(0, cover[i] < 1e-5 ? 0 : cover[i]));
+  settleCover(cover);
   const size = grid.du * grid.dv;
   return {
     name: 'face',
@@ -52,21 +50,22 @@ function outlineFace(shape: OutlinePlate, thickness: Mm, cell: Mm | null): Face 
       Math.abs(polygonArea(shape.edge)) -
       shape.holes.reduce((sum, hole) => sum + Math.abs(polygonArea(hole)), 0),
     cover,
+    cutCells: cutCellsOf(cover),
     wall: () => thickness,
     holds: (u, v) => polygonHolds(shape.edge, v, u) && !shape.holes.some((hole) => polygonHolds(hole, v, u)),
     position: (u, v, depth) => [v, u, -depth],
     normal: () => [0, 0, 1],
-    metal: (row) => {
+    metal: eachRow((row) => {
       const y = grid.u0 + (row + 0.5) * grid.du;
       return {
         volume: [size, 0, 0, 0],
-        x: { ...NONE, first: [size, 0, 0, 0] },
-        y: { ...NONE, plain: [y * size, 0, 0, 0] },
-        z: { ...NONE, plain: [0, -size / 2, 0, 0] },
-        xz: { ...NONE, first: [0, -size / 2, 0, 0] },
-        yz: { ...NONE, plain: [0, (-y * size) / 2, 0, 0] },
+        x: { ...NO_MOMENT, first: [size, 0, 0, 0] },
+        y: { ...NO_MOMENT, plain: [y * size, 0, 0, 0] },
+        z: { ...NO_MOMENT, plain: [0, -size / 2, 0, 0] },
+        xz: { ...NO_MOMENT, first: [0, -size / 2, 0, 0] },
+        yz: { ...NO_MOMENT, plain: [0, (-y * size) / 2, 0, 0] },
       };
-    },
+    }),
     columnFirst: Float64Array.from({ length: grid.columns }, (_, j) => grid.v0 + (j + 0.5) * grid.dv),
     columnSecond: new Float64Array(grid.columns),
   };

@@ -4,14 +4,13 @@
  */
 import type { Hole, RoundPlate } from '../job/job.ts';
 import { type Mm, TURN } from '../units.ts';
-import { addLoop } from './cover.ts';
-import type { Face, Grid, Moment, Polynomial, RowMetal } from './face.ts';
+import { addLoop, cutCellsOf, settleCover } from './cover.ts';
+import { eachRow, type Face, type Grid, NO_MOMENT, type Polynomial, type RowMetal } from './face.ts';
 import { faceGrid } from './face-grid.ts';
 import type { Part } from './part.ts';
 
 /** Corners of the polygon that stands for a bolt hole in the grid: its area is 1e-5 short of the circle's. */
 const HOLE_CORNERS = 720;
-const NONE: Moment = { plain: null, first: null, second: null };
 
 export function roundPlate(id: string, shape: RoundPlate, thickness: Mm, cell: Mm | null): Part {
   const face = runningFace(shape, thickness, cell);
@@ -56,6 +55,7 @@ function runningFace(shape: RoundPlate, thickness: Mm, cell: Mm | null): Face {
   const cos = Math.cos(coneAngle);
   const tan = Math.tan(coneAngle);
   const holeArea = holes.reduce((sum, hole) => sum + Math.PI * hole.radius ** 2, 0);
+  const cover = holes.length > 0 ? coverAround(grid, holes) : null;
   return {
     name: 'face',
     coordinates: [
@@ -66,7 +66,8 @@ function runningFace(shape: RoundPlate, thickness: Mm, cell: Mm | null): Face {
     grid,
     picture: { kind: 'polar', slant: cos },
     area: (Math.PI * (R * R - Rb * Rb) - holeArea) / cos,
-    cover: holes.length > 0 ? coverAround(grid, holes) : null,
+    cover,
+    cutCells: cutCellsOf(cover),
     wall: () => thickness,
     holds: (u, v) => u >= Rb && u <= R && !inHole(holes, u * Math.cos(v), u * Math.sin(v)),
     position: (u, v, depth) => {
@@ -74,7 +75,9 @@ function runningFace(shape: RoundPlate, thickness: Mm, cell: Mm | null): Face {
       return [r * Math.cos(v), r * Math.sin(v), (u - R) * tan - depth * cos];
     },
     normal: (_u, v) => [-sin * Math.cos(v), -sin * Math.sin(v), cos],
-    metal: (row) => coneMetal(grid.u0 + row * grid.du, grid.u0 + (row + 1) * grid.du, R, coneAngle, grid.dv),
+    metal: eachRow((row) =>
+      coneMetal(grid.u0 + row * grid.du, grid.u0 + (row + 1) * grid.du, R, coneAngle, grid.dv),
+    ),
     columnFirst: columnMean(grid, Math.cos),
     columnSecond: columnMean(grid, Math.sin),
   };
@@ -102,11 +105,14 @@ function coneMetal(r1: Mm, r2: Mm, R: Mm, coneAngle: number, turn: number): RowM
   ];
   return {
     volume: [i1, (s * i0) / 2, 0, 0],
-    x: { ...NONE, first: radial },
-    y: { ...NONE, second: radial },
-    z: { ...NONE, plain: [t * (i2 - R * i1), (s * t * (i1 - R * i0) - c * i1) / 2, (-c * s * i0) / 3, 0] },
-    xz: { ...NONE, first: radialZ },
-    yz: { ...NONE, second: radialZ },
+    x: { ...NO_MOMENT, first: radial },
+    y: { ...NO_MOMENT, second: radial },
+    z: {
+      ...NO_MOMENT,
+      plain: [t * (i2 - R * i1), (s * t * (i1 - R * i0) - c * i1) / 2, (-c * s * i0) / 3, 0],
+    },
+    xz: { ...NO_MOMENT, first: radialZ },
+    yz: { ...NO_MOMENT, second: radialZ },
   };
 }
 
@@ -129,21 +135,22 @@ function boreWall(shape: RoundPlate, thickness: Mm, cell: Mm | null): Face {
     picture: { kind: 'plane', columnScale: Rb },
     area: TURN * Rb * thickness,
     cover: null,
+    cutCells: cutCellsOf(null),
     wall: () => R - Rb,
     holds: (u) => u >= 0 && u <= thickness,
     position: (u, v, depth) => [(Rb + depth) * Math.cos(v), (Rb + depth) * Math.sin(v), top - u],
     normal: (_u, v) => [-Math.cos(v), -Math.sin(v), 0],
-    metal: (row) => {
+    metal: eachRow((row) => {
       const z = top - (row + 0.5) * grid.du;
       return {
         volume,
-        x: { ...NONE, first: radial },
-        y: { ...NONE, second: radial },
-        z: { ...NONE, plain: scaled(volume, z) },
-        xz: { ...NONE, first: scaled(radial, z) },
-        yz: { ...NONE, second: scaled(radial, z) },
+        x: { ...NO_MOMENT, first: radial },
+        y: { ...NO_MOMENT, second: radial },
+        z: { ...NO_MOMENT, plain: scaled(volume, z) },
+        xz: { ...NO_MOMENT, first: scaled(radial, z) },
+        yz: { ...NO_MOMENT, second: scaled(radial, z) },
       };
-    },
+    }),
     columnFirst: columnMean(grid, Math.cos),
     columnSecond: columnMean(grid, Math.sin),
   };
@@ -174,16 +181,7 @@ function coverAround(grid: Grid, holes: readonly Hole[]): Float32Array {
     }
     addLoop(cover, grid, loop, -1);
   }
-  return tidied(cover);
-}
-
-/** Shares are between 0 and 1; float sums leave dust at both ends. */
-function tidied(cover: Float32Array): Float32Array {
-  for (let i = 0; i < cover.length; i++) {
-    const share = cover[i];
-    cover[i] = share < 1e-5 ? 0 : share > 1 - 1e-5 ? 1 : share;
-  }
-  return cover;
+  return settleCover(cover);
 }
 
 function inHole(holes: readonly Hole[], x: Mm, y: Mm): boolean {

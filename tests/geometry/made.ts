@@ -1,5 +1,5 @@
 /** Plates, jobs and marks made to order for the tests, in the engine's own units. */
-import type { Job, Mark, RoundPlate, WearPlate } from '../../geometry/job/job.ts';
+import type { Job, Mark, Patch, Pit, RoundPlate, WearPlate } from '../../geometry/job/job.ts';
 import type { Face } from '../../geometry/part/face.ts';
 import { wearPlate } from '../../geometry/part/wear-plate.ts';
 import { TURN, toRadians } from '../../geometry/units.ts';
@@ -100,7 +100,7 @@ export const patch = (
   first: [number, number],
   degrees: [number, number],
   depth: number | [number, number],
-): Mark => ({
+): Patch => ({
   kind: 'patch',
   face: 'face',
   blend: 'deepest',
@@ -115,7 +115,7 @@ export const pit = (
   diameter: number,
   depth: number,
   form: 'cone' | 'bowl' | 'flat',
-): Mark => ({
+): Pit => ({
   kind: 'pit',
   face: 'face',
   blend: 'deepest',
