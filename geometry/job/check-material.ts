@@ -1,0 +1,39 @@
+import { type Fault, missing, shown } from './fault.ts';
+import type { CoatFile, FillerFile } from './job-file.ts';
+import type { Readable } from './readable.ts';
+
+/** What the values of a filler must agree on. */
+export function checkFiller(filler: Readable<FillerFile>): Fault[] {
+  const { leastBuild: least, mostBuild: most } = filler;
+  const faults = [...checkParts(filler, 'filler'), ...checkWindow(filler.firmsUp, 'filler.firmsUp')];
+  if (least != null && most != null && least > most) {
+    faults.push({ field: 'filler.leastBuild', found: shown(least), needs: `at most mostBuild ${most}` });
+  }
+  return faults;
+}
+
+/** What the values of a coat must agree on. */
+export function checkCoat(coat: Readable<CoatFile>): Fault[] {
+  return [...checkParts(coat, 'coat'), ...checkWindow(coat.overcoat, 'coat.overcoat')];
+}
+
+function checkParts(material: Readable<FillerFile> | Readable<CoatFile>, field: string): Fault[] {
+  const faults: Fault[] = [];
+  const { densityA, densityB, packs } = material;
+  const needs = 'the densities of both parts, or of neither';
+  if (densityA === undefined && densityB != null) faults.push(missing(`${field}.densityA`, needs));
+  if (densityB === undefined && densityA != null) faults.push(missing(`${field}.densityB`, needs));
+  for (const [i, pack] of (packs ?? []).entries()) {
+    if (pack === null || pack.mass !== undefined || pack.volume !== undefined) continue;
+    faults.push(missing(`${field}.packs[${i}].mass`, 'a mass in g, or a volume in cm3 in its place'));
+  }
+  return faults;
+}
+
+function checkWindow(
+  window: Readable<NonNullable<FillerFile['firmsUp']>> | null | undefined,
+  field: string,
+): Fault[] {
+  if (window?.from == null || window.to == null || window.from <= window.to) return [];
+  return [{ field: `${field}.from`, found: shown(window.from), needs: `at most ${window.to}, the field to` }];
+}

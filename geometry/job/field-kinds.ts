@@ -1,0 +1,92 @@
+/**
+ * The kinds of value a field of the job file can hold. Each carries, as its only error text, the words for what the field needs
+ * ("a length in mm, more than 0 and at most 10000"), so a fault can be put into a sentence whatever was wrong with the value.
+ */
+import { z } from './zod.ts';
+
+interface Range {
+  /** Excluded lower bound. */
+  readonly above?: number;
+  readonly least?: number;
+  /** Excluded upper bound. */
+  readonly below?: number;
+  readonly most?: number;
+}
+
+/** A finite number of `what` (noun phrase with its unit) in a range. */
+export function quantity(what: string, range: Range): z.ZodNumber {
+  const error = `${what}, ${rangeWords(range)}`;
+  let kind = z.number({ error });
+  if (range.above !== undefined) kind = kind.gt(range.above, { error });
+  if (range.least !== undefined) kind = kind.gte(range.least, { error });
+  if (range.below !== undefined) kind = kind.lt(range.below, { error });
+  if (range.most !== undefined) kind = kind.lte(range.most, { error });
+  return kind;
+}
+
+/** A whole number from `least` to `most`. */
+export function count(what: string, least: number, most: number): z.ZodNumber {
+  const error = `${what}, a whole number from ${least} to ${most}`;
+  return z.number({ error }).int({ error }).gte(least, { error }).lte(most, { error });
+}
+
+export function oneOf<const Choices extends readonly [string, ...string[]]>(choices: Choices) {
+  const last = choices[choices.length - 1];
+  const others = choices.slice(0, -1).map((choice) => `"${choice}"`);
+  return z.enum(choices, { error: `${others.join(', ')} or "${last}"` });
+}
+
+export function text(what: string, longest: number) {
+  const error = `${what}, text of at most ${longest} characters`;
+  return z.string({ error }).max(longest, { error });
+}
+
+export function list<Item extends z.ZodType>(item: Item, what: string, least: number, most: number) {
+  const error = `a list of ${least === 0 ? 'at most' : `${least} to`} ${most} ${what}`;
+  return z.array(item, { error }).min(least, { error }).max(most, { error });
+}
+
+export function pair<Item extends z.ZodType>(item: Item, what: string) {
+  return z.tuple([item, item], { error: what });
+}
+
+/** An object of named fields; fields we do not know stay in it. */
+export function record<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
+  return z.looseObject(shape, { error: `${what} in braces, { … }` });
+}
+
+/** The words for an object told apart by its `kind`: what it should be, or which kinds there are. */
+export function kindNeeds(what: string, kinds: string) {
+  return ({ input }: { readonly input?: unknown }): string =>
+    typeof input === 'object' && input !== null && !Array.isArray(input)
+      ? kinds
+      : `${what} in braces, { "kind": … }`;
+}
+
+function rangeWords(range: Range): string {
+  const words: string[] = [];
+  if (range.above !== undefined) words.push(`more than ${range.above}`);
+  if (range.least !== undefined) words.push(`at least ${range.least}`);
+  if (range.below !== undefined) words.push(`less than ${range.below}`);
+  if (range.most !== undefined) words.push(`at most ${range.most}`);
+  return words.join(' and ');
+}
+
+/** Nothing that fits on a bench is larger; a slip in the unit is. */
+const LARGEST_MM = 10_000;
+
+export const length = quantity('a length in mm', { above: 0, most: LARGEST_MM });
+export const depth = quantity('a depth in mm', { least: 0, most: LARGEST_MM });
+export const allowance = quantity('a thickness in mm', { least: 0, most: 100 });
+/** Either coordinate of a point on a face: mm or deg. */
+export const coordinate = quantity('a number in mm or deg', { least: -100_000, most: 100_000 });
+export const angle = quantity('an angle in deg', { least: -3600, most: 3600 });
+export const density = quantity('a density in g/cm3', { above: 0, most: 25 });
+export const minutes = quantity('a time in minutes', { above: 0, most: 100_000 });
+export const temperature = quantity('a temperature in degC', { least: -40, most: 150 });
+export const percent = quantity('a percentage', { least: 0, most: 500 });
+export const grams = quantity('a mass in g', { above: 0, most: 1_000_000 });
+export const millilitres = quantity('a volume in cm3', { above: 0, most: 1_000_000 });
+export const money = quantity('a price', { least: 0, most: 1_000_000 });
+
+export const point = pair(coordinate, 'two numbers, [first, second]');

@@ -1,0 +1,80 @@
+import { GENERIC_COAT, GENERIC_FILLER, wholeRepair } from './defaults.ts';
+import type { Job, Mark, Overrule, Repair, Unsupported, WearPlate } from './job.ts';
+import type { JobFile, PartFile, RepairFile, WearPlateFile } from './job-file.ts';
+import { measuredMark, pointOn } from './measured-mark.ts';
+import { measuredCoat, measuredFiller } from './measured-material.ts';
+import { measuredPlate } from './measured-plate.ts';
+
+/**
+ * The one step from the file's units into ours, defaults put in: deg to rad (only along a coordinate that is an angle),
+ * g/cm3 to g/mm3, cm3 to mm3, um to mm, % to a share, bolt circles to holes.
+ * What this version does not work out yet is listed in `unsupported` and left out of the rest.
+ * @param file  a job that `readJob` found no fault in
+ */
+export function measured(file: JobFile): Job {
+  const parts: WearPlate[] = [];
+  const unsupported: Unsupported[] = [];
+  for (const [i, part] of file.parts.entries()) {
+    const field = `parts[${i}]`;
+    if (part.kind === 'wear-plate') parts.push(measuredPlate(part, measuredMarks(part, field, unsupported)));
+    else unsupported.push({ field, what: `the impeller "${part.id}"` });
+  }
+  return {
+    title: file.title ?? '',
+    notes: file.notes ?? '',
+    parts,
+    filler: measuredFiller(file.filler ?? GENERIC_FILLER),
+    coat: measuredCoat(file.coat ?? GENERIC_COAT),
+    repair: measuredRepair(file.repair, file.parts),
+    surface: file.climate?.surface ?? null,
+    unsupported: [...unsupported, ...unsupportedSections(file)],
+  };
+}
+
+/** Writes what it can't take over into `unsupported`. */
+function measuredMarks(plate: WearPlateFile, field: string, unsupported: Unsupported[]): readonly Mark[] {
+  return plate.wear.flatMap((mark, i) => {
+    const taken = measuredMark(mark, plate);
+    if (taken !== null) return [taken];
+    unsupported.push({
+      field: `${field}.wear[${i}]`,
+      what: `the mark "${mark.kind}" on "${plate.id}:${mark.face}"`,
+    });
+    return [];
+  });
+}
+
+function measuredRepair(file: RepairFile | undefined, parts: readonly PartFile[]): Repair {
+  const repair = wholeRepair(file);
+  return {
+    leaveBelow: repair.leaveBelow,
+    coatAllowance: repair.coatAllowance,
+    allowanceFaces: repair.allowanceFaces,
+    coatedFaces: repair.coatedFaces,
+    overbuild: repair.overbuild,
+    fillerWaste: repair.fillerWaste / 100,
+    coatWaste: repair.coatWaste / 100,
+    applicationRate: repair.applicationRate * 1000,
+    overrules: repair.overrule.flatMap(({ at, point, action }): Overrule[] => {
+      const [id, face] = at.split(':');
+      const part = parts.find((candidate) => candidate.id === id);
+      if (part?.kind !== 'wear-plate') return [];
+      return [{ part: id, face, point: pointOn(part, face)(point), action }];
+    }),
+  };
+}
+
+function unsupportedSections(file: JobFile): Unsupported[] {
+  const { rotor, clearance, flowTest, climate } = file;
+  const sections: Unsupported[] = [];
+  if (rotor !== undefined) sections.push({ field: 'rotor', what: 'the balance of the rotor' });
+  if (clearance !== undefined) sections.push({ field: 'clearance', what: 'the running clearance' });
+  if (climate?.air !== undefined || climate?.humidity !== undefined) {
+    sections.push({
+      field: 'climate',
+      what: 'the dew point and whether the weather is fit (the surface temperature is used)',
+    });
+  }
+  if (flowTest !== undefined) sections.push({ field: 'flowTest', what: 'the flow test' });
+  return sections;
+}
