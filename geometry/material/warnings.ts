@@ -1,0 +1,97 @@
+import type { FillMap } from '../fill/fill-map.ts';
+import type { Region } from '../fill/region.ts';
+import type { Filler, Job } from '../job/job.ts';
+import type { Warning } from '../job/warning.ts';
+import type { Density, Fraction, Mm } from '../units.ts';
+import { batchCount, MOST_BATCHES } from './batch.ts';
+import { type FillerNeed, passesFor } from './filler.ts';
+import { densityMismatch, type Mix, mixedDensity } from './mix.ts';
+
+/** A stated density further than this from the one of A, B and the ratio means that one of the four numbers is wrong. */
+const DENSITY_TOLERANCE: Fraction = 0.03;
+
+/**
+ * What should worry someone about the materials: densities that contradict each other, fill too thin or too deep for the filler,
+ * and more mixes than can be listed.
+ * @param fills  of every face, for the depth of each filled region
+ */
+export function materialWarnings(job: Job, fills: readonly FillMap[], need: FillerNeed): Warning[] {
+  return [
+    ...densityWarning('filler', job.filler),
+    ...densityWarning('coat', job.coat),
+    ...buildWarnings(job.filler, fills),
+    ...batchWarning(need),
+  ];
+}
+
+function densityWarning(material: 'filler' | 'coat', mix: Mix): Warning[] {
+  const mismatch = densityMismatch(mix);
+  if (mismatch === null || Math.abs(mismatch) <= DENSITY_TOLERANCE) return [];
+  const percent = (Math.abs(mismatch) * 100).toFixed(0);
+  return [
+    {
+      code: `${material}-density`,
+      field: `${material}.density`,
+      text:
+        `The stated density of the ${material}, ${perCm3(mix.density)}, is ${percent} % ${mismatch > 0 ? 'more' : 'less'} than ` +
+        `A, B and the ratio give, ${perCm3(mixedDensity(mix))}. Masses follow A and B. Check the four numbers against the data sheet.`,
+    },
+  ];
+}
+
+function buildWarnings(filler: Filler, fills: readonly FillMap[]): Warning[] {
+  const filled = fills.flatMap(({ regions, allowance }) =>
+    regions
+      .filter((region) => region.action === 'fill' && region.deepest > allowance)
+      .map((region) => ({ region, depth: region.deepest - allowance })),
+  );
+  const shallower = (limit: Mm) => filled.filter(({ depth }) => depth < limit).map(({ region }) => region);
+  const thin = shallower(filler.leastBuild);
+  const coarse = shallower(filler.largestGrain);
+  const deepest = filled.reduce((most, { depth }) => Math.max(most, depth), 0);
+  const warnings: Warning[] = [];
+  if (thin.length > 0) {
+    warnings.push({
+      code: 'fill-too-thin',
+      field: 'filler.leastBuild',
+      text: `The filler needs ${mm(filler.leastBuild)} at least, and the fill is thinner at its deepest in ${listed(thin)}. Leave these to the coat, or undercut them.`,
+    });
+  }
+  if (coarse.length > 0) {
+    warnings.push({
+      code: 'grain-too-coarse',
+      field: 'filler.largestGrain',
+      text: `The largest grain, ${mm(filler.largestGrain)}, is coarser than the fill is deep in ${listed(coarse)}. Use a finer filler there, or leave these to the coat.`,
+    });
+  }
+  if (deepest > filler.mostBuild) {
+    warnings.push({
+      code: 'several-passes',
+      field: 'filler.mostBuild',
+      text: `The deepest fill is ${mm(deepest)} and the filler builds ${mm(filler.mostBuild)} in one pass. Fill in ${passesFor(deepest, filler.mostBuild)} passes.`,
+    });
+  }
+  return warnings;
+}
+
+function batchWarning(need: FillerNeed): Warning[] {
+  const count = batchCount(need.volume, need.largestBatch);
+  if (count <= MOST_BATCHES) return [];
+  return [
+    {
+      code: 'too-many-batches',
+      field: 'repair.applicationRate',
+      text: `Filling would take ${count} mixes; more than ${MOST_BATCHES} are not listed. Check the working time, its mass and the application rate.`,
+    },
+  ];
+}
+
+/** Names the first few regions and counts the rest: a face full of pits stays one sentence. */
+function listed(regions: readonly Region[]): string {
+  const named = regions.slice(0, 3).map(({ part, id }) => `${part}: ${id}`);
+  const rest = regions.length - named.length;
+  return named.join(', ') + (rest > 0 ? ` and ${rest} more` : '');
+}
+
+const perCm3 = (density: Density): string => `${(density * 1000).toFixed(2)} g/cm3`;
+const mm = (length: Mm): string => `${Number(length.toFixed(2))} mm`;

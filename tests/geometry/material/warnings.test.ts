@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import type { FillMap } from '../../../geometry/fill/fill-map.ts';
+import type { Region } from '../../../geometry/fill/region.ts';
+import type { Job } from '../../../geometry/job/job.ts';
+import { cautions } from '../../../geometry/material/cautions.ts';
+import { fillerNeed } from '../../../geometry/material/filler.ts';
+import { materialWarnings } from '../../../geometry/material/warnings.ts';
+import { COAT, FILLER, REPAIR } from './generic-materials.ts';
+
+const JOB: Job = {
+  title: '',
+  notes: '',
+  parts: [],
+  filler: FILLER,
+  coat: COAT,
+  repair: REPAIR,
+  surface: null,
+  unsupported: [],
+};
+const NOTHING = { netVolume: 0, filledArea: 0, deepestFill: 0, runs: [] };
+
+function warningsOf(job: Partial<Job>, regions: readonly Region[] = [], allowance = 0, netVolume = 0) {
+  const whole = { ...JOB, ...job };
+  const fill: FillMap = { label: new Int32Array(0), regions, allowance };
+  return materialWarnings(whole, [fill], fillerNeed({ ...NOTHING, netVolume }, whole.filler, REPAIR, null));
+}
+
+const region = (id: string, deepest: number, action: 'fill' | 'leave' = 'fill'): Region => ({
+  id,
+  part: 'plate',
+  face: 'face',
+  at: [100, 0],
+  area: 100,
+  deepest,
+  action,
+  overruled: false,
+});
+
+describe('materialWarnings', () => {
+  it('has nothing to say about the generic materials, whose densities agree', () => {
+    // (2 x 2.4 + 2.1) / 3 = 2.3 and (2 x 1.75 + 1.6) / 3 = 1.7 g/cm3.
+    expect(warningsOf({}, [region('face-1', 4)])).toEqual([]);
+  });
+
+  it('warns when stated and computed density differ by more than 3 %', () => {
+    const stated = (density: number) =>
+      warningsOf({ filler: { ...FILLER, density } }).map(({ code }) => code);
+    // 3 % of 2.3 is 0.069.
+    expect(stated(2.368e-3)).toEqual([]);
+    expect(stated(2.37e-3)).toEqual(['filler-density']);
+    expect(stated(2.23e-3)).toEqual(['filler-density']);
+    const [coat] = warningsOf({ coat: { ...COAT, density: 1.9e-3 } });
+    expect(coat).toMatchObject({ code: 'coat-density', field: 'coat.density' });
+    expect(coat.text).toContain('1.90 g/cm3, is 12 % more than A, B and the ratio give, 1.70 g/cm3');
+  });
+
+  it('warns of fill thinner than the filler can be, counted from where the filler ends', () => {
+    expect(warningsOf({}, [region('face-1', 0.6)])).toEqual([]);
+    expect(warningsOf({}, [region('face-1', 0.6)], 0.2).map(({ code }) => code)).toEqual(['fill-too-thin']);
+    expect(warningsOf({}, [region('face-1', 0.4, 'leave')])).toEqual([]);
+    const many = [1, 2, 3, 4, 5].map((n) => region(`face-${n}`, 0.3));
+    expect(warningsOf({}, many)[0].text).toContain('plate: face-1, plate: face-2, plate: face-3 and 2 more');
+  });
+
+  it('warns of grain coarser than the fill is deep', () => {
+    const coarse = { ...FILLER, largestGrain: 2, leastBuild: 0.5 };
+    expect(warningsOf({ filler: coarse }, [region('face-1', 1.5)]).map(({ code }) => code)).toEqual([
+      'grain-too-coarse',
+    ]);
+  });
+
+  it('asks for passes when the fill is deeper than the most build', () => {
+    const [deep] = warningsOf({}, [region('face-1', 12)]);
+    expect(deep.code).toBe('several-passes');
+    expect(deep.text).toContain('12 mm and the filler builds 10 mm in one pass. Fill in 2 passes');
+  });
+
+  it('says when the mixes are too many to list', () => {
+    // 300 g / 2.3 g/mL = 130.43 mL a mix; 400 L x 1.1 / 130.43 mL = 3373.3, so 3374.
+    expect(warningsOf({}, [], 0, 400e6).map(({ text }) => text)[0]).toContain('3374 mixes');
+  });
+});
+
+describe('cautions', () => {
+  it('have a source each, and send the reader to the local rules', () => {
+    for (const caution of cautions({ mixes: true, fills: true })) {
+      expect(caution.source).not.toBe('');
+      expect(caution.text).toMatch(/Follow your local rules and the product's own safety sheet\.$/);
+    }
+  });
+
+  it('follow what the job does: nothing to mix leaves isolation and restart', () => {
+    expect(cautions({ mixes: false, fills: false }).map(({ code }) => code)).toEqual(['isolate', 'restart']);
+    expect(cautions({ mixes: true, fills: false }).map(({ code }) => code)).not.toContain('batch-heat');
+  });
+});
