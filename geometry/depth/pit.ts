@@ -5,8 +5,8 @@ import { blockNear, chartAt, halfDiagonal } from './chart.ts';
 import type { DepthMap } from './depth-map.ts';
 import { pressImprint } from './press.ts';
 
-/** Pits and brushes of a radius under this many cells are sampled inside every cell. */
-export const COARSE_RADIUS = 16;
+/** Pits of a radius under this many cells are sampled inside every cell. */
+const COARSE_PIT = 16;
 
 /**
  * A pit: at distance x from its centre, R = diameter / 2, a cone d(1 - x/R), a bowl d(1 - (x/R)^2) or flat d. Writes into `map`.
@@ -25,7 +25,7 @@ export function applyPit(map: DepthMap, face: Face, pit: Pit): void {
     const [x, y] = chart.place(u, v);
     return Math.hypot(x - x0, y - y0);
   };
-  const coarse = pit.radius < COARSE_RADIUS * grid.du;
+  const coarse = pit.radius < COARSE_PIT * grid.du;
   pressImprint(map, face, {
     block,
     blend: pit.blend,

@@ -11,6 +11,8 @@ export interface SmoothInHand {
   readonly strength: Fraction;
   /** The whole map when the brush was put down: the surroundings a cell is drawn towards. */
   readonly whole: Float32Array;
+  /** Running sums of a row of `whole`, made when the row is first asked for. */
+  readonly rowSums: Map<number, RowSums>;
   /** Per touched cell, the mean of its surroundings; NaN until asked for. */
   readonly mean: Map<number, Mm>;
 }
@@ -31,6 +33,7 @@ export function beginSmooth(map: DepthMap, face: Face, radius: Mm, strength: Fra
     path: beginPath(map, face, radius, 'whole-cells'),
     strength,
     whole: map.depth.slice(),
+    rowSums: new Map(),
     mean: new Map(),
   };
 }
@@ -75,7 +78,7 @@ function settle(inHand: SmoothInHand, cell: number): void {
 
 /** Mean depth over the square about a cell, weighted by how much of each cell is face. */
 function surroundings(inHand: SmoothInHand, centre: number): Mm {
-  const { path, whole } = inHand;
+  const { path } = inHand;
   const { face } = path;
   const { grid, picture } = face;
   const row = Math.floor(centre / grid.columns);
@@ -86,16 +89,47 @@ function surroundings(inHand: SmoothInHand, centre: number): Mm {
   let weight = 0;
   for (let i = Math.max(0, row - reach); i <= Math.min(grid.rows - 1, row + reach); i++) {
     const width = grid.dv * (picture.kind === 'polar' ? grid.u0 + (i + 0.5) * grid.du : picture.columnScale);
-    const aside = Math.min(Math.max(1, Math.round(half / width - 0.5)), Math.floor((grid.columns - 1) / 2));
-    for (let k = -aside; k <= aside; k++) {
-      let j = column + k;
-      if (grid.wraps) j = (j + grid.columns) % grid.columns;
-      else if (j < 0 || j >= grid.columns) continue;
-      const cell = i * grid.columns + j;
-      const share = (face.cover === null ? 1 : face.cover[cell]) * width;
-      sum += share * whole[cell];
-      weight += share;
-    }
+    const most = Math.floor((grid.columns - 1) / 2);
+    const aside = Math.min(Math.max(1, Math.round(half / width - 0.5)), most);
+    const sums = rowSums(inHand, i);
+    sum += width * windowSum(sums.depth, column, aside, grid.wraps);
+    weight += width * windowSum(sums.share, column, aside, grid.wraps);
   }
   return weight > 0 ? sum / weight : 0;
+}
+
+interface RowSums {
+  /** Sums from the first column up to each, of share x depth and of share; one more than there are columns. */
+  readonly depth: Float64Array;
+  readonly share: Float64Array;
+}
+
+function rowSums(inHand: SmoothInHand, row: number): RowSums {
+  const known = inHand.rowSums.get(row);
+  if (known) return known;
+  const { cover, grid } = inHand.path.face;
+  const { columns } = grid;
+  const depth = new Float64Array(columns + 1);
+  const share = new Float64Array(columns + 1);
+  for (let column = 0; column < columns; column++) {
+    const cell = row * columns + column;
+    const held = cover === null ? 1 : cover[cell];
+    depth[column + 1] = depth[column] + held * inHand.whole[cell];
+    share[column + 1] = share[column] + held;
+  }
+  const made = { depth, share };
+  inHand.rowSums.set(row, made);
+  return made;
+}
+
+/** Sum of a row over the columns within `aside` of one, round the seam where the grid wraps. */
+function windowSum(sums: Float64Array, column: number, aside: number, wraps: boolean): number {
+  const columns = sums.length - 1;
+  const from = column - aside;
+  const to = column + aside + 1;
+  const inside = sums[Math.min(columns, to)] - sums[Math.max(0, from)];
+  if (!wraps) return inside;
+  const before = from < 0 ? sums[columns] - sums[columns + from] : 0;
+  const after = to > columns ? sums[to - columns] : 0;
+  return inside + before + after;
 }

@@ -5,7 +5,9 @@ import { blended } from './blend.ts';
 import { type BrushPath, beginPath, drawTo, endPath } from './brush-path.ts';
 import type { CellBlock } from './chart.ts';
 import { type DepthMap, SAMPLES, settleCell, splitCell } from './depth-map.ts';
-import { COARSE_RADIUS } from './pit.ts';
+
+/** Brushes of a radius under this many cells are sampled inside every cell: their profile bends too fast for centres alone. */
+const COARSE_BRUSH = 6;
 
 /** A brush on its way: the map as it was, how near each cell has come, and what the stroke does there. */
 export interface StrokeInHand {
@@ -31,7 +33,7 @@ export function beginStroke(map: DepthMap, face: Face, stroke: StrokeInHand['str
   return {
     stroke,
     path: beginPath(map, face, stroke.radius, stroke.edge),
-    coarse: stroke.radius < COARSE_RADIUS * map.grid.du,
+    coarse: stroke.radius < COARSE_BRUSH * map.grid.du,
   };
 }
 

@@ -16,30 +16,44 @@ export interface Labels {
 
 /** Accuracy: two regions closer than one cell count as one. Cost: one pass and a walk over the damaged cells. */
 export function labelRegions(map: DepthMap, face: Face): Labels {
-  const { grid } = map;
-  const cells = grid.rows * grid.columns;
+  const { rows, columns, wraps } = map.grid;
+  const cells = rows * columns;
+  const damaged = damagedCells(map, face);
   const label = new Int32Array(cells);
   const queue = new Int32Array(cells);
   let count = 0;
+  let end = 0;
+  const meet = (cell: number): void => {
+    if (damaged[cell] === 0 || label[cell] !== 0) return;
+    label[cell] = count;
+    queue[end++] = cell;
+  };
   for (let start = 0; start < cells; start++) {
-    if (label[start] !== 0 || !isDamaged(map, face, start)) continue;
+    if (damaged[start] === 0 || label[start] !== 0) continue;
     count += 1;
-    label[start] = count;
-    queue[0] = start;
-    let end = 1;
+    end = 0;
+    meet(start);
     for (let at = 0; at < end; at++) {
       const cell = queue[at];
-      const column = cell % grid.columns;
-      const left = column > 0 ? cell - 1 : grid.wraps ? cell + grid.columns - 1 : -1;
-      const right = column < grid.columns - 1 ? cell + 1 : grid.wraps ? cell - grid.columns + 1 : -1;
-      for (const beside of [left, right, cell - grid.columns, cell + grid.columns]) {
-        if (beside < 0 || beside >= cells || label[beside] !== 0 || !isDamaged(map, face, beside)) continue;
-        label[beside] = count;
-        queue[end++] = beside;
-      }
+      const column = cell % columns;
+      if (column > 0) meet(cell - 1);
+      else if (wraps) meet(cell + columns - 1);
+      if (column < columns - 1) meet(cell + 1);
+      else if (wraps) meet(cell - columns + 1);
+      if (cell >= columns) meet(cell - columns);
+      if (cell < cells - columns) meet(cell + columns);
     }
   }
   return { label, count };
+}
+
+/** 1 where any of a cell is damaged. */
+function damagedCells(map: DepthMap, face: Face): Uint8Array {
+  const damaged = new Uint8Array(map.depth.length);
+  for (let cell = 0; cell < damaged.length; cell++) {
+    if (map.depth[cell] > 0 && isDamaged(map, face, cell)) damaged[cell] = 1;
+  }
+  return damaged;
 }
 
 function isDamaged(map: DepthMap, face: Face, cell: number): boolean {

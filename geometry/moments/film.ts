@@ -1,6 +1,7 @@
 import type { Face, Moment, Polynomial } from '../part/face.ts';
 import type { Mm } from '../units.ts';
 import type { Metal } from './metal.ts';
+import { upTo } from './row-sums.ts';
 
 /** A film of even thickness on the nominal face, and where it sits: mm3, mm4, mm5. Exact: it is the metal at a depth below zero. */
 export function filmOn(face: Face, thickness: Mm): Metal {
@@ -15,8 +16,7 @@ export function filmOn(face: Face, thickness: Mm): Metal {
       second += share * face.columnSecond[column];
     }
     const metal = face.metal(row);
-    const layer = (p: Polynomial | null): number =>
-      p === null ? 0 : thickness * (p[0] - thickness * (p[1] - thickness * (p[2] - thickness * p[3])));
+    const layer = (p: Polynomial | null): number => (p === null ? 0 : -upTo(p, -thickness));
     const moment = (m: Moment): number =>
       layer(m.plain) * plain + layer(m.first) * first + layer(m.second) * second;
     total.volume += layer(metal.volume) * plain;

@@ -26,7 +26,7 @@ export function lostMetal(face: Face, map: DepthMap): Metal {
     else sumToFourths(face, map, row, sums);
     if (sums[0] !== 0) addRow(total, face.metal(row), sums);
   }
-  if (power > 1) addSpread(total, face, map);
+  if (power > 1) addSpread(total, face, map, power);
   takeOffHoles(total, face, map);
   return total;
 }
@@ -88,12 +88,12 @@ function sumToFourths(face: Face, map: DepthMap, row: number, sums: RowSums): vo
   sums.fill(0);
   for (let column = 0; column < depth.length; column++) {
     const d = depth[column];
-    if (d !== 0) addPowers(sums, face, column, d, d ** 2, d ** 3, d ** 4);
+    if (d !== 0) addPowers(sums, face, column, d, d * d, d * d * d, d * d * d * d);
   }
 }
 
 /** A split cell is counted above at its mean; the powers of its samples are more than the powers of that. Writes into `total`. */
-function addSpread(total: MetalSum, face: Face, map: DepthMap): void {
+function addSpread(total: MetalSum, face: Face, map: DepthMap, power: number): void {
   const { columns } = map.grid;
   const sums: RowSums = new Float64Array(ROW_SUMS);
   for (let slot = 0; slot < map.slots; slot++) {
@@ -105,21 +105,20 @@ function addSpread(total: MetalSum, face: Face, map: DepthMap): void {
     let p4 = 0;
     for (let i = slot * SAMPLES; i < (slot + 1) * SAMPLES; i++) {
       const s = map.samples[i];
-      p2 += s * s;
-      p3 += s ** 3;
-      p4 += s ** 4;
+      const square = s * s;
+      p2 += square;
+      if (power > 2) {
+        p3 += square * s;
+        p4 += square * square;
+      }
     }
+    const square = mean * mean;
     const row = Math.floor(cell / columns);
+    const column = cell - row * columns;
     sums.fill(0);
-    addPowers(
-      sums,
-      face,
-      cell - row * columns,
-      0,
-      p2 / SAMPLES - mean ** 2,
-      p3 / SAMPLES - mean ** 3,
-      p4 / SAMPLES - mean ** 4,
-    );
+    p3 = power > 2 ? p3 / SAMPLES - square * mean : 0;
+    p4 = power > 2 ? p4 / SAMPLES - square * square : 0;
+    addPowers(sums, face, column, 0, p2 / SAMPLES - square, p3, p4);
     addRow(total, face.metal(row), sums);
   }
 }
@@ -135,15 +134,17 @@ function takeOffHoles(total: MetalSum, face: Face, map: DepthMap): void {
     const missing = cover[cell] - 1;
     const d = map.depth[cell];
     const row = Math.floor(cell / columns);
+    const square = d * d;
+    const column = cell - row * columns;
     sums.fill(0);
     addPowers(
       sums,
       face,
-      cell - row * columns,
+      column,
       missing * d,
-      missing * d ** 2,
-      missing * d ** 3,
-      missing * d ** 4,
+      missing * square,
+      missing * square * d,
+      missing * square * square,
     );
     addRow(total, face.metal(row), sums);
   }
@@ -156,6 +157,7 @@ function addCell(sums: RowSums, face: Face, map: DepthMap, cell: number, column:
   const count = slot < 0 ? 1 : SAMPLES;
   const depths = slot < 0 ? map.depth : map.samples;
   const w = (face.cover === null ? 1 : face.cover[cell]) / count;
+  const from2 = from * from;
   let p1 = 0;
   let p2 = 0;
   let p3 = 0;
@@ -163,10 +165,11 @@ function addCell(sums: RowSums, face: Face, map: DepthMap, cell: number, column:
   for (let i = first; i < first + count; i++) {
     const d = depths[i];
     if (d <= from || d <= DAMAGE) continue;
+    const square = d * d;
     p1 += d - from;
-    p2 += d ** 2 - from ** 2;
-    p3 += d ** 3 - from ** 3;
-    p4 += d ** 4 - from ** 4;
+    p2 += square - from2;
+    p3 += square * d - from2 * from;
+    p4 += square * square - from2 * from2;
   }
   addPowers(sums, face, column, w * p1, w * p2, w * p3, w * p4);
 }

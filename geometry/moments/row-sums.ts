@@ -1,4 +1,5 @@
 import type { Moment, Polynomial, RowMetal } from '../part/face.ts';
+import type { Mm } from '../units.ts';
 import type { Metal } from './metal.ts';
 
 /** A metal being added up. */
@@ -47,4 +48,14 @@ function moment(terms: Moment, sums: RowSums): number {
 
 function applied(p: Polynomial, sums: RowSums, from: number): number {
   return p[0] * sums[from] + p[1] * sums[from + 1] + p[2] * sums[from + 2] + p[3] * sums[from + 3];
+}
+
+/** Value of a polynomial without constant term at depth d. */
+export function upTo(p: Polynomial, d: Mm): number {
+  return d * (p[0] + d * (p[1] + d * (p[2] + d * p[3])));
+}
+
+/** What lies between two depths; nothing when `to` is not below `from`. */
+export function between(p: Polynomial, from: Mm, to: Mm): number {
+  return to <= from ? 0 : upTo(p, to) - upTo(p, from);
 }

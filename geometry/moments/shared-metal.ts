@@ -4,12 +4,13 @@
 
 import { depthAt } from '../depth/depth-at.ts';
 import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
-import type { Face, Moment, Polynomial, RowMetal } from '../part/face.ts';
-import type { Corner } from '../part/part.ts';
+import type { Face, Moment, RowMetal } from '../part/face.ts';
+import type { Corner, SidePlace } from '../part/part.ts';
 import type { Mm } from '../units.ts';
 import { NO_METAL } from './integrate.ts';
 import type { Metal } from './metal.ts';
-import { upTo } from './tally.ts';
+import type { MetalSum } from './row-sums.ts';
+import { between } from './row-sums.ts';
 
 /** Which layer of a face counts: from this depth to the worn surface, where `holds(cell)`. */
 export interface Layer {
@@ -19,7 +20,7 @@ export interface Layer {
 }
 
 /** Steps down through the metal, shares of a cell's height. */
-const PACE = 0.25;
+const PACE = 0.5;
 /** Rows are cut into this many lines; a whole cell then has a line every eighth of it. */
 const LINES = 8;
 
@@ -29,80 +30,104 @@ const LINES = 8;
  * Accuracy: 1 % of the shared metal, which is itself a small share of what is lost; tests/oracle/corner.test.ts
  */
 export function sharedMetal(corner: Corner, over: Layer, side: Layer): Metal {
-  const furthest = deepest(side);
-  if (furthest <= side.from) return NO_METAL;
-  const { face, grid } = { face: corner.over, grid: corner.over.grid };
-  const total = { volume: 0, x: 0, y: 0, z: 0, xz: 0, yz: 0 };
+  const total = { ...NO_METAL };
+  const reach = deepestByColumn(side, corner.side);
+  const furthest = reach.reduce((most, depth) => Math.max(most, depth), 0);
+  if (furthest <= side.from) return total;
+  const { grid, cover } = corner.over;
+  const { depth, slot, samples } = over.map;
   for (let row = 0; row < grid.rows; row++) {
-    if (corner.seenFrom(grid.u0 + row * grid.du, grid.v0, 0).depth >= furthest) break;
-    const metal = face.metal(row);
+    const u0 = grid.u0 + row * grid.du;
+    const nearest = corner.seenFrom(u0, grid.v0, 0).depth;
+    if (nearest >= furthest) break;
+    const metal = corner.over.metal(row);
     for (let column = 0; column < grid.columns; column++) {
       const cell = row * grid.columns + column;
-      if (over.map.depth[cell] === 0 || !over.holds(cell)) continue;
-      const share = face.cover === null ? 1 : face.cover[cell];
-      const slot = over.map.slot[cell];
-      const lines = slot < 0 ? LINES : SAMPLES;
+      if (depth[cell] <= over.from && slot[cell] < 0) continue;
+      const v0 = grid.v0 + column * grid.dv;
+      const beside = columnOf(corner.side, corner.seenFrom(u0, v0 + grid.dv / 2, 0).v);
+      if (reach[beside] <= nearest || !over.holds(cell)) continue;
+      const whole = slot[cell] < 0;
+      const lines = whole ? LINES : SAMPLES;
+      const share = (cover === null ? 1 : cover[cell]) / lines;
       for (let i = 0; i < lines; i++) {
-        const u = grid.u0 + (row + (slot < 0 ? (i + 0.5) / LINES : SAMPLE_U[i])) * grid.du;
-        const v = grid.v0 + (column + (slot < 0 ? 0.5 : SAMPLE_V[i])) * grid.dv;
-        const depth = slot < 0 ? over.map.depth[cell] : over.map.samples[slot * SAMPLES + i];
-        addLine(total, corner, metal, u, v, over.from, depth, side, share / lines, column);
+        const u = u0 + (whole ? (i + 0.5) / LINES : SAMPLE_U[i]) * grid.du;
+        const v = v0 + (whole ? 0.5 : SAMPLE_V[i]) * grid.dv;
+        const to = whole ? depth[cell] : samples[slot[cell] * SAMPLES + i];
+        addLine(total, corner, metal, column, u, v, over.from, to, side, reach[beside], share);
       }
     }
   }
   return total;
 }
 
+/** Adds the shared slices of one line of metal, from depth `from` to `to` below (u, v). Writes into `total`. */
 function addLine(
-  total: { -readonly [K in keyof Metal]: number },
+  total: MetalSum,
   corner: Corner,
   metal: RowMetal,
+  column: number,
   u: number,
   v: number,
   from: Mm,
   to: Mm,
   side: Layer,
+  reach: Mm,
   share: number,
-  column: number,
 ): void {
   if (to <= from) return;
   const steps = Math.max(4, Math.ceil((to - from) / (corner.over.grid.du * PACE)));
   const step = (to - from) / steps;
+  const first = corner.over.columnFirst[column];
+  const second = corner.over.columnSecond[column];
   for (let i = 0; i < steps; i++) {
-    const middle = from + (i + 0.5) * step;
-    const place = corner.seenFrom(u, v, middle);
-    if (place.depth <= side.from || !isTaken(corner.side, side, place)) continue;
-    const top = middle - step / 2;
-    const bottom = middle + step / 2;
-    const first = corner.over.columnFirst[column];
-    const second = corner.over.columnSecond[column];
-    const slice = (p: Polynomial): number => (upTo(p, bottom) - upTo(p, top)) * share;
-    const moment = (m: Moment): number =>
-      (m.plain === null ? 0 : slice(m.plain)) +
-      (m.first === null ? 0 : slice(m.first) * first) +
-      (m.second === null ? 0 : slice(m.second) * second);
-    total.volume += slice(metal.volume);
-    total.x += moment(metal.x);
-    total.y += moment(metal.y);
-    total.z += moment(metal.z);
-    total.xz += moment(metal.xz);
-    total.yz += moment(metal.yz);
+    const top = from + i * step;
+    const place = corner.seenFrom(u, v, top + step / 2);
+    if (place.depth <= side.from || place.depth >= reach || !isTaken(corner.side, side, place)) continue;
+    const bottom = top + step;
+    total.volume += share * between(metal.volume, top, bottom);
+    total.x += share * momentBetween(metal.x, first, second, top, bottom);
+    total.y += share * momentBetween(metal.y, first, second, top, bottom);
+    total.z += share * momentBetween(metal.z, first, second, top, bottom);
+    total.xz += share * momentBetween(metal.xz, first, second, top, bottom);
+    total.yz += share * momentBetween(metal.yz, first, second, top, bottom);
   }
 }
 
-function isTaken(face: Face, side: Layer, place: { u: number; v: number; depth: Mm }): boolean {
+function momentBetween(terms: Moment, first: number, second: number, top: Mm, bottom: Mm): number {
+  let value = 0;
+  if (terms.plain !== null) value += between(terms.plain, top, bottom);
+  if (terms.first !== null) value += first * between(terms.first, top, bottom);
+  if (terms.second !== null) value += second * between(terms.second, top, bottom);
+  return value;
+}
+
+function isTaken(face: Face, side: Layer, place: SidePlace): boolean {
   const { grid } = face;
   const row = Math.floor((place.u - grid.u0) / grid.du);
   if (row < 0 || row >= grid.rows) return false;
-  const column = Math.floor((place.v - grid.v0) / grid.dv) % grid.columns;
-  if (!side.holds(row * grid.columns + column)) return false;
+  if (!side.holds(row * grid.columns + columnOf(face, place.v))) return false;
   return depthAt(side.map, face, place.u, place.v) > place.depth;
 }
 
-function deepest(layer: Layer): Mm {
-  let most = 0;
-  const { map } = layer;
-  for (let cell = 0; cell < map.depth.length; cell++) if (map.depth[cell] > most) most = map.depth[cell];
-  for (let i = 0; i < map.slots * SAMPLES; i++) if (map.samples[i] > most) most = map.samples[i];
+function columnOf({ grid }: Face, v: number): number {
+  const column = Math.floor((v - grid.v0) / grid.dv);
+  return grid.wraps
+    ? ((column % grid.columns) + grid.columns) % grid.columns
+    : Math.max(0, Math.min(grid.columns - 1, column));
+}
+
+/** The deepest wear of each column of the side, mm. */
+function deepestByColumn({ map }: Layer, { grid }: Face): Float32Array {
+  const most = new Float32Array(grid.columns);
+  for (let cell = 0; cell < map.depth.length; cell++) {
+    const column = cell % grid.columns;
+    if (map.depth[cell] > most[column]) most[column] = map.depth[cell];
+  }
+  for (let slot = 0; slot < map.slots; slot++) {
+    const column = map.cellOfSlot[slot] % grid.columns;
+    for (let i = slot * SAMPLES; i < (slot + 1) * SAMPLES; i++)
+      most[column] = Math.max(most[column], map.samples[i]);
+  }
   return most;
 }

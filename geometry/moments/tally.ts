@@ -3,6 +3,7 @@ import type { FillMap } from '../fill/fill-map.ts';
 import { DAMAGE } from '../fill/label.ts';
 import type { Face, Polynomial } from '../part/face.ts';
 import type { Mm, Mm3 } from '../units.ts';
+import { between } from './row-sums.ts';
 
 /** Volumes of a face shared out two ways: by damage region, and by column for filling in order. */
 export interface Tally {
@@ -58,14 +59,4 @@ function metalBetween(map: DepthMap, cell: number, volume: Polynomial, from: Mm)
     if (map.samples[i] > DAMAGE) sum += between(volume, from, map.samples[i]);
   }
   return sum / SAMPLES;
-}
-
-function between(p: Polynomial, from: Mm, to: Mm): Mm3 {
-  if (to <= from) return 0;
-  return upTo(p, to) - upTo(p, from);
-}
-
-/** Value of a polynomial without constant term. */
-export function upTo(p: Polynomial, d: Mm): number {
-  return d * (p[0] + d * (p[1] + d * (p[2] + d * p[3])));
 }

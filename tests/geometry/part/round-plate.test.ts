@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { filmOn } from '../../../geometry/moments/film.ts';
-import { upTo } from '../../../geometry/moments/tally.ts';
+import { upTo } from '../../../geometry/moments/row-sums.ts';
 import type { Face } from '../../../geometry/part/face.ts';
 import { toRadians } from '../../../geometry/units.ts';
 import { faceOf } from '../made.ts';

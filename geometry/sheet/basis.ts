@@ -1,0 +1,78 @@
+import type { Estimate } from '../estimate.ts';
+import { DAMAGE } from '../fill/label.ts';
+import type { Filler } from '../job/job.ts';
+import { figure, gauge, plain } from './figure.ts';
+import type { Result } from './result.ts';
+
+/** One figure with the numbers it was made of, and where the rule comes from. */
+export interface Basis {
+  readonly what: string;
+  readonly how: string;
+  readonly source: string;
+}
+
+/** How the figures of the sheet were worked out, with their numbers and sources; what is assumed stands here too. */
+export function basisOf({ job }: Estimate, result: Result): Basis[] {
+  const { repair, filler, coat } = job;
+  const film = coat.coats * coat.dryFilm * 1000;
+  const areaFilm = (film * result.coat.area) / 1e4;
+  const overbuild = result.filler.volume / (1 + repair.fillerWaste) - result.filler.netVolume;
+  const fill: Basis = {
+    what: 'Fill',
+    how:
+      `Wear deeper than ${gauge(DAMAGE)} mm counts. A worn patch is filled when its deepest point reaches ${plain(repair.leaveBelow)} mm` +
+      `${repair.coatAllowance > 0 ? `, up to ${plain(repair.coatAllowance)} mm under the surface on the faces listed for it` : ''}; otherwise the coat fills it.`,
+    source: 'Common practice; limit chosen in the job',
+  };
+  const putty: Basis[] = [
+    {
+      what: 'Putty to mix',
+      how: `(${figure(result.filler.netVolume)} mL net + ${figure(overbuild)} mL overbuild) x ${plain(1 + repair.fillerWaste)} for waste = ${figure(result.filler.volume)} mL`,
+      source: 'Arithmetic; waste and overbuild chosen in the job',
+    },
+    {
+      what: 'Mixes',
+      how:
+        `Largest mix ${figure(result.filler.largestBatch)} mL: ${figure(result.filler.workingTime)} min x ${plain(repair.applicationRate / 1000)} mL/min` +
+        `${filler.workingTime.mass === null ? '' : `, and no more than the ${plain(filler.workingTime.mass)} g the working time was quoted for`}. Equal mixes.`,
+      source: "Material's data sheet; rate chosen in the job",
+    },
+    {
+      what: 'Working time',
+      how: workingTimeBasis(filler, job.surface),
+      source:
+        filler.activationEnergy === null
+          ? "Workshop rule (van 't Hoff), unsafe in heat and in cold"
+          : 'Arrhenius law; published epoxy-amine energies run from 45 to 65 kJ/mol',
+    },
+  ];
+  const coated: Basis = {
+    what: 'Coat to mix',
+    how:
+      `(${figure(areaFilm)} mL films + ${figure(result.coat.leftVolume)} mL left wear + ${figure((coat.profile * 1000 * 2 * result.coat.area) / 3e4)} mL profile) / ` +
+      `${plain(coat.solidsByVolume)} solids x ${plain(1 + repair.coatWaste)} for waste = ${figure(result.coat.volume)} mL`,
+    source: 'Solids by volume, ISO 3233; two thirds of the profile height, common practice',
+  };
+  const masses: Basis = {
+    what: 'Masses',
+    how: `Putty ${figure(result.filler.density)} g/cm3, coat ${figure(result.coat.density)} g/cm3, from A, B and the ratio where all are given.`,
+    source: "Material's data sheet; no change of volume on mixing",
+  };
+  return [
+    fill,
+    ...(result.filler.volume > 0 ? putty : []),
+    ...(result.coat.volume > 0 ? [coated] : []),
+    masses,
+  ];
+}
+
+function workingTimeBasis(filler: Filler, surface: number | null): string {
+  const { minutes, at } = filler.workingTime;
+  const quoted = `${plain(minutes)} min at ${plain(at)} degC`;
+  if (surface === null) return `${quoted} as quoted; the job does not say how warm the part is.`;
+  const rule =
+    filler.activationEnergy === null
+      ? 'half as long for every 10 degC more'
+      : `with ${plain(filler.activationEnergy)} kJ/mol`;
+  return `${quoted}, brought to ${plain(surface)} degC on the part ${rule}.`;
+}

@@ -1,0 +1,17 @@
+/** A figure as the sheet prints it: three or more digits that someone can weigh or measure, 142 or 47.3 or 0.85. */
+export function figure(value: number): string {
+  const size = Math.abs(value);
+  // Limits sit at half a last digit, so that 99.96 reads 100 and not 100.0.
+  return value.toFixed(size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2);
+}
+
+/** A length, mm, as a depth gauge shows it. */
+export const gauge = (length: number): string => length.toFixed(2);
+
+/** A chosen value as it was typed: no trailing zeros, no float dust. */
+export const plain = (value: number): string => String(Number(value.toPrecision(10)));
+
+/** `1 mix`, `3 mixes`. */
+export function counted(count: number, one: string, more: string): string {
+  return `${count} ${count === 1 ? one : more}`;
+}

@@ -1,0 +1,63 @@
+import type { PackCount } from '../material/pack.ts';
+import type { Weighing } from '../material/weighing.ts';
+import { counted, figure, gauge, plain } from './figure.ts';
+import type { CoatResult, FillerResult, PartResult } from './result.ts';
+
+/** A sentence to be read from two metres, and what belongs to it. */
+export interface Headline {
+  readonly lead: string;
+  readonly notes: readonly string[];
+}
+
+export function puttyHeadline(filler: FillerResult): Headline {
+  if (filler.volume === 0) return { lead: 'Nothing to fill', notes: [] };
+  const mixes = filler.batches.length > 0 ? ` in ${counted(filler.batches.length, 'mix', 'mixes')}` : '';
+  return {
+    lead: `Mix ${figure(filler.volume)} mL of putty${mixes}`,
+    notes: [
+      portionsText(filler),
+      `${counted(filler.passes, 'pass', 'passes')}, each mix in place within ${figure(filler.workingTime)} min`,
+      ...packsText(filler.packs),
+      ...weighingText(filler.weighing),
+    ],
+  };
+}
+
+export function coatHeadline(coat: CoatResult): Headline {
+  if (coat.volume === 0) return { lead: 'Nothing to coat', notes: [] };
+  return {
+    lead: `Mix ${figure(coat.volume)} mL of coat for ${counted(coat.perCoat.length, 'coat', 'coats')}`,
+    notes: [
+      portionsText(coat),
+      `${figure(coat.area)} cm2, ${figure(coat.wetFilm)} um wet each coat`,
+      ...packsText(coat.packs),
+      ...weighingText(coat.weighing),
+    ],
+  };
+}
+
+export function wallHeadline({ id, thinnest, lostVolume, lostMass }: PartResult): Headline {
+  return {
+    lead:
+      thinnest.remaining > 0 ? `${id}: ${gauge(thinnest.remaining)} mm of wall left` : `${id}: worn through`,
+    notes: [`thinnest on ${thinnest.face}; ${figure(lostVolume)} mL, ${figure(lostMass)} g of metal lost`],
+  };
+}
+
+function portionsText({ partA, partB }: Pick<FillerResult, 'partA' | 'partB'>): string {
+  return `A ${figure(partA.volume)} mL or ${figure(partA.mass)} g, B ${figure(partB.volume)} mL or ${figure(partB.mass)} g`;
+}
+
+function packsText(packs: readonly PackCount[]): string[] {
+  return packs.length === 0
+    ? []
+    : [`buy ${packs.map(({ label, count }) => `${count} x ${label}`).join(', ')}`];
+}
+
+function weighingText(weighing: Weighing | null): string[] {
+  if (weighing === null) return [];
+  const much = weighing.error > 0 ? 'too much' : 'too little';
+  return [
+    `on a scale ${plain(Number(weighing.partBPer100.toFixed(1)))} g of B to 100 g of A: the ratio is by volume, weighing it out puts in ${Math.abs(weighing.error * 100).toFixed(0)} % ${much} B`,
+  ];
+}

@@ -1,0 +1,108 @@
+import type { Estimate } from '../estimate.ts';
+import { basisOf } from './basis.ts';
+import { coatHeadline, type Headline, puttyHeadline, wallHeadline } from './headline.ts';
+import { html, type Markup } from './markup.ts';
+import { type Result, toResult } from './result.ts';
+import { sheetPictures } from './sheet-pictures.ts';
+import { SHEET_STYLE } from './sheet-style.ts';
+import { coatsTable, mixesTable, packsTable, regionsTable } from './sheet-tables.ts';
+
+/**
+ * The printable sheet as an HTML fragment: quantities first, then where they go, how they were found and what to watch.
+ * Everything a person wrote is escaped; no style attribute, script or address is in it, so that a strict content policy lets it
+ * through. Looks as meant with `SHEET_STYLE`.
+ */
+export function sheetBody(estimate: Estimate): string {
+  return bodyOf(estimate).markup;
+}
+
+/** The same sheet as one page that needs nothing beside it. */
+export function sheetPage(estimate: Estimate): string {
+  return html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${titleOf(estimate)}</title>
+<style>${{ markup: SHEET_STYLE }}</style>
+</head>
+<body>
+${bodyOf(estimate)}
+</body>
+</html>
+`.markup;
+}
+
+function bodyOf(estimate: Estimate): Markup {
+  const result = toResult(estimate);
+  return html`<article class="sheet">
+${head(estimate)}
+<section class="sheet-figures" aria-label="Quantities">
+${[puttyHeadline(result.filler), coatHeadline(result.coat), ...result.parts.map(wallHeadline)].map(figureCard)}
+</section>
+${warnings(result)}
+${estimate.parts.map(
+  (part, i) => html`<section aria-label="Wear of ${part.id}">
+${sheetPictures(part, i + 1)}
+${regionsTable(estimate, result.parts[i])}
+</section>
+`,
+)}
+<section aria-label="Materials">
+${mixesTable(estimate, result)}
+${coatsTable(estimate, result)}
+${packsTable(estimate, result)}
+</section>
+${cautions(result)}
+${basis(estimate, result)}
+${signatures()}
+</article>`;
+}
+
+const titleOf = ({ job }: Estimate): string => (job.title.trim() === '' ? 'Repair sheet' : job.title);
+
+function head(estimate: Estimate): Markup {
+  const { job } = estimate;
+  return html`<header class="sheet-head">
+<h1>${titleOf(estimate)}</h1>
+<p>${job.parts.map(({ id }) => id).join(', ')}</p>
+${job.notes.trim() === '' ? null : html`<p class="sheet-notes">${job.notes}</p>`}
+<p class="sheet-blanks"><span>Date</span><span>Job number</span><span>Fitter</span></p>
+</header>`;
+}
+
+function figureCard({ lead, notes }: Headline): Markup {
+  return html`<div class="sheet-card">
+<p class="sheet-lead">${lead}</p>
+${notes.map((note) => html`<p>${note}</p>`)}
+</div>
+`;
+}
+
+function warnings(result: Result): Markup {
+  if (result.warnings.length === 0) return html``;
+  return html`<section class="sheet-warnings">
+<h2>Warnings</h2>
+<ul>${result.warnings.map(({ field, text }) => html`<li>${field === undefined ? null : html`<code>${field}</code> `}${text}</li>\n`)}</ul>
+</section>`;
+}
+
+function cautions(result: Result): Markup {
+  return html`<section>
+<h2>Take care</h2>
+<ul>${result.cautions.map(({ text, source }) => html`<li>${text} <cite>${source}</cite></li>\n`)}</ul>
+</section>`;
+}
+
+function basis(estimate: Estimate, result: Result): Markup {
+  return html`<section>
+<h2>How it was worked out</h2>
+<dl>${basisOf(estimate, result).map(({ what, how, source }) => html`<dt>${what}</dt><dd>${how} <cite>${source}</cite></dd>\n`)}</dl>
+</section>`;
+}
+
+function signatures(): Markup {
+  return html`<section class="sheet-signatures" aria-label="Signatures">
+${['Wear measured', 'Filled and coated', 'Checked before restart'].map((role) => html`<p><span>${role}</span></p>\n`)}
+</section>`;
+}

@@ -1,0 +1,267 @@
+/**
+ * The result in the file's units: mm, deg in [0, 360), cm2, cm3 (= mL), g, g/cm3, um for films. What the command prints and the
+ * screen reads. Sections that are not worked out are null, never zero.
+ */
+import type { Estimate, FaceEstimate, PartEstimate } from '../estimate.ts';
+import type { Caution } from '../job/warning.ts';
+import type { Batch } from '../material/batch.ts';
+import type { Portion } from '../material/mix.ts';
+import type { PackCount } from '../material/pack.ts';
+import type { Cover } from '../material/share-out.ts';
+import { type Weighing, weighingOf } from '../material/weighing.ts';
+import type { Coordinate } from '../part/face.ts';
+import { type Deg, type FacePoint, type Rad, TURN, toDegrees, wrapTurn } from '../units.ts';
+import { deepFinite } from './deep-finite.ts';
+
+export interface Result {
+  readonly parts: readonly PartResult[];
+  readonly filler: FillerResult;
+  readonly coat: CoatResult;
+  readonly balance: null;
+  readonly clearance: null;
+  readonly climate: null;
+  readonly plan: readonly never[];
+  readonly flowTest: null;
+  readonly warnings: readonly WarningResult[];
+  readonly cautions: readonly Caution[];
+}
+
+export interface PartResult {
+  readonly id: string;
+  readonly faces: readonly FaceResult[];
+  /** Of all faces, deepest first. */
+  readonly regions: readonly RegionResult[];
+  readonly lostVolume: number;
+  readonly lostMass: number;
+  readonly fillVolume: number;
+  readonly fillMass: number;
+  /** Part frame, mm; null when nothing is filled. */
+  readonly fillCentroid: readonly [number, number, number] | null;
+  /** Of fillVolume, cm3; 0 while no mark is an estimate from readings. */
+  readonly standardError: number;
+  readonly thinnest: { readonly face: string; readonly at: FacePoint; readonly remaining: number };
+}
+
+export interface FaceResult {
+  readonly face: string;
+  readonly area: number;
+  readonly wornArea: number;
+  readonly deepest: number;
+  readonly lostVolume: number;
+  readonly fillVolume: number;
+  readonly leftVolume: number;
+}
+
+export interface RegionResult {
+  readonly id: string;
+  readonly face: string;
+  /** The deepest point. */
+  readonly at: FacePoint;
+  readonly area: number;
+  readonly deepest: number;
+  readonly lostVolume: number;
+  readonly fillVolume: number;
+  readonly action: 'fill' | 'leave';
+  /** The person chose the action. */
+  readonly overruled: boolean;
+}
+
+export interface FillerResult {
+  readonly netVolume: number;
+  /** With waste and overbuild. */
+  readonly volume: number;
+  readonly mass: number;
+  readonly density: number;
+  readonly partA: Portion;
+  readonly partB: Portion;
+  readonly passes: number;
+  readonly workingTime: number;
+  readonly largestBatch: number;
+  readonly batches: readonly BatchResult[];
+  readonly packs: readonly PackCount[];
+  /** How to weigh the ratio, when weighing it as it stands would go wrong. */
+  readonly weighing: Weighing | null;
+}
+
+export interface BatchResult {
+  readonly number: number;
+  readonly volume: number;
+  readonly partA: Portion;
+  readonly partB: Portion;
+  /** From the start of mixing until the last of it is in place. */
+  readonly minutes: number;
+  /** Angle ranges run counter-clockwise from the first to the second value, past 360 when the second is the smaller. */
+  readonly covers: readonly Cover[];
+}
+
+export interface CoatResult {
+  readonly area: number;
+  /** Wear left for the coat to fill. */
+  readonly leftVolume: number;
+  readonly netVolume: number;
+  readonly volume: number;
+  readonly mass: number;
+  readonly density: number;
+  /** Volume to mix for each coat. */
+  readonly perCoat: readonly number[];
+  /** um. */
+  readonly wetFilm: number;
+  readonly partA: Portion;
+  readonly partB: Portion;
+  readonly workingTime: number;
+  readonly packs: readonly PackCount[];
+  readonly weighing: Weighing | null;
+}
+
+export interface WarningResult {
+  readonly code: string;
+  readonly field?: string;
+  readonly text: string;
+}
+
+const MM2_PER_CM2 = 100;
+const MM3_PER_CM3 = 1000;
+const UM_PER_MM = 1000;
+
+/**
+ * An estimate as the result a program may rely on.
+ * Throws when a number in it is NaN or infinite, naming the place: JSON would write null there without a word.
+ */
+export function toResult(estimate: Estimate): Result {
+  const { job, filler, coat } = estimate;
+  const faces = new Map(
+    estimate.parts.flatMap(({ id, faces }) =>
+      faces.map((known) => [`${id}:${known.face.name}`, known] as const),
+    ),
+  );
+  const result: Result = {
+    parts: estimate.parts.map((part, i) => partResult(part, job.parts[i].density, filler.density)),
+    filler: {
+      netVolume: filler.netVolume / MM3_PER_CM3,
+      volume: filler.volume / MM3_PER_CM3,
+      mass: filler.mass,
+      density: filler.density * MM3_PER_CM3,
+      partA: portionResult(filler.partA),
+      partB: portionResult(filler.partB),
+      passes: filler.passes,
+      workingTime: filler.workingTime,
+      largestBatch: filler.largestBatch / MM3_PER_CM3,
+      batches: filler.batches.map((batch) => batchResult(batch, faces)),
+      packs: filler.packs,
+      weighing: weighingOf(job.filler),
+    },
+    coat: {
+      area: coat.area / MM2_PER_CM2,
+      leftVolume: coat.leftVolume / MM3_PER_CM3,
+      netVolume: coat.netVolume / MM3_PER_CM3,
+      volume: coat.volume / MM3_PER_CM3,
+      mass: coat.mass,
+      density: coat.density * MM3_PER_CM3,
+      perCoat: coat.perCoat.map(({ volume }) => volume / MM3_PER_CM3),
+      wetFilm: coat.wetFilm * UM_PER_MM,
+      partA: portionResult(coat.partA),
+      partB: portionResult(coat.partB),
+      workingTime: coat.workingTime,
+      packs: coat.packs,
+      weighing: weighingOf(job.coat),
+    },
+    balance: null,
+    clearance: null,
+    climate: null,
+    plan: [],
+    flowTest: null,
+    warnings: estimate.warnings.map(({ code, field, text }) =>
+      field === null ? { code, text } : { code, field, text },
+    ),
+    cautions: estimate.cautions,
+  };
+  return deepFinite(result, 'toResult');
+}
+
+function partResult(part: PartEstimate, metal: number, filler: number): PartResult {
+  const { lost, filled, thinnest } = part;
+  const pointOn = (face: string, at: FacePoint): FacePoint => pointResult(faceNamed(part.faces, face), at);
+  return {
+    id: part.id,
+    faces: part.faces.map((known) => ({
+      face: known.face.name,
+      area: known.face.area / MM2_PER_CM2,
+      wornArea: known.wornArea / MM2_PER_CM2,
+      deepest: known.deepest,
+      lostVolume: known.lost.volume / MM3_PER_CM3,
+      fillVolume: known.filled.volume / MM3_PER_CM3,
+      leftVolume: known.left.volume / MM3_PER_CM3,
+    })),
+    regions: part.regions.map(
+      ({ id, face, at, area, deepest, lostVolume, fillVolume, action, overruled }) => ({
+        id,
+        face,
+        at: pointOn(face, at),
+        area: area / MM2_PER_CM2,
+        deepest,
+        lostVolume: lostVolume / MM3_PER_CM3,
+        fillVolume: fillVolume / MM3_PER_CM3,
+        action,
+        overruled,
+      }),
+    ),
+    lostVolume: lost.volume / MM3_PER_CM3,
+    lostMass: lost.volume * metal,
+    fillVolume: filled.volume / MM3_PER_CM3,
+    fillMass: filled.volume * filler,
+    fillCentroid:
+      filled.volume > 0
+        ? [filled.x / filled.volume, filled.y / filled.volume, filled.z / filled.volume]
+        : null,
+    standardError: 0,
+    thinnest: { face: thinnest.face, at: pointOn(thinnest.face, thinnest.at), remaining: thinnest.remaining },
+  };
+}
+
+function faceNamed(faces: readonly FaceEstimate[], name: string): FaceEstimate {
+  const found = faces.find(({ face }) => face.name === name);
+  if (!found) throw new Error(`toResult: needs a face of the part, got ${name}`);
+  return found;
+}
+
+function portionResult({ volume, mass }: Portion): Portion {
+  return { volume: volume / MM3_PER_CM3, mass };
+}
+
+function batchResult(batch: Batch, faces: ReadonlyMap<string, FaceEstimate>): BatchResult {
+  return {
+    number: batch.number,
+    volume: batch.volume / MM3_PER_CM3,
+    partA: portionResult(batch.partA),
+    partB: portionResult(batch.partB),
+    minutes: batch.minutes,
+    covers: batch.covers.map((cover) => {
+      const [first, second] = (faces.get(`${cover.part}:${cover.face}`) ?? faceNamed([], cover.face)).face
+        .coordinates;
+      return { ...cover, first: rangeResult(first, cover.first), second: rangeResult(second, cover.second) };
+    }),
+  };
+}
+
+function pointResult({ face }: FaceEstimate, [first, second]: FacePoint): FacePoint {
+  const [a, b] = face.coordinates;
+  return [a.isAngle ? degrees(first) : first, b.isAngle ? degrees(second) : second];
+}
+
+/** A whole turn stays one: its end is 360 on from its start, where any other end is in (0, 360]. */
+function rangeResult(
+  { isAngle }: Coordinate,
+  [from, to]: readonly [number, number],
+): readonly [number, number] {
+  if (!isAngle) return [from, to];
+  const start = degrees(from);
+  if (to - from > TURN - 1e-9) return [start, start + 360];
+  const end = degrees(to);
+  return [start, end === 0 ? 360 : end];
+}
+
+/** In [0, 360), rounded to 1e-9 deg: an end on the mark must not read 359.9999999999. */
+function degrees(angle: Rad): Deg {
+  const rounded = Math.round(toDegrees(wrapTurn(angle)) * 1e9) / 1e9;
+  return rounded >= 360 ? 0 : rounded;
+}

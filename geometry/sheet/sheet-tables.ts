@@ -1,0 +1,115 @@
+import type { Estimate } from '../estimate.ts';
+import { figure, gauge } from './figure.ts';
+import { html, type Markup } from './markup.ts';
+import { placeText, stretchesText } from './place-text.ts';
+import type { PartResult, Result } from './result.ts';
+
+/** Rows on paper; what is beyond is counted. The result lists all. */
+const MOST_ROWS = 60;
+
+/** Numbers stand to the right; a tick column holds an empty box a row, for a pen. */
+interface Column {
+  readonly head: string;
+  readonly kind: 'number' | 'word' | 'tick';
+}
+
+const number = (head: string): Column => ({ head, kind: 'number' });
+const word = (head: string): Column => ({ head, kind: 'word' });
+const tick = (head: string): Column => ({ head, kind: 'tick' });
+
+/** The damage regions of one part, deepest first, numbered as on its pictures. */
+export function regionsTable(estimate: Estimate, part: PartResult): Markup {
+  return table(
+    `Regions of ${part.id}, deepest first`,
+    [
+      number('No'),
+      word('Face'),
+      number('Deepest mm'),
+      number('Area cm2'),
+      number('Lost mL'),
+      number('Fill mL'),
+      word('Do'),
+      word('Deepest at'),
+    ],
+    part.regions.map(({ face, at, area, deepest, lostVolume, fillVolume, action, overruled }, i) => [
+      String(i + 1),
+      face,
+      gauge(deepest),
+      figure(area),
+      figure(lostVolume),
+      figure(fillVolume),
+      overruled ? `${action}, chosen by hand` : action,
+      placeText(estimate, part.id, face, at),
+    ]),
+  );
+}
+
+/** One row a mix: what goes into the bowl and where it goes on the part, with a box to tick. */
+export function mixesTable(estimate: Estimate, { filler }: Result): Markup {
+  return table(
+    `Mixes of ${estimate.job.filler.name || 'putty'}, each in place within ${figure(filler.workingTime)} min`,
+    [
+      number('Mix'),
+      number('mL'),
+      number('A mL'),
+      number('A g'),
+      number('B mL'),
+      number('B g'),
+      word('Goes to'),
+      tick('Done'),
+    ],
+    filler.batches.map(({ number: mix, volume, partA, partB, covers }) => [
+      String(mix),
+      figure(volume),
+      figure(partA.volume),
+      figure(partA.mass),
+      figure(partB.volume),
+      figure(partB.mass),
+      stretchesText(estimate, covers),
+      '',
+    ]),
+  );
+}
+
+/** One row a coat. */
+export function coatsTable({ job, coat }: Estimate, { coat: result }: Result): Markup {
+  return table(
+    `Coats of ${job.coat.name || 'coat'}, ${figure(result.wetFilm)} um wet each, each mix in place within ${figure(result.workingTime)} min`,
+    [
+      number('Coat'),
+      number('mL'),
+      number('A mL'),
+      number('A g'),
+      number('B mL'),
+      number('B g'),
+      tick('Done'),
+    ],
+    coat.perCoat.map(({ number: layer, volume, partA, partB }) => [
+      String(layer),
+      ...[volume / 1000, partA.volume / 1000, partA.mass, partB.volume / 1000, partB.mass].map(figure),
+      '',
+    ]),
+  );
+}
+
+/** The packs to buy for both materials; nothing when the job lists no packs. */
+export function packsTable({ job }: Estimate, { filler, coat }: Result): Markup {
+  const rows = [
+    ...filler.packs.map(({ label, count }) => [job.filler.name || 'putty', String(count), label]),
+    ...coat.packs.map(({ label, count }) => [job.coat.name || 'coat', String(count), label]),
+  ];
+  return table('Packs to buy', [word('Material'), number('Count'), word('Pack')], rows);
+}
+
+function table(caption: string, columns: readonly Column[], rows: readonly (readonly string[])[]): Markup {
+  if (rows.length === 0) return html``;
+  const rest = rows.length - MOST_ROWS;
+  return html`<table>
+<caption>${caption}</caption>
+<thead><tr>${columns.map((column) => html`<th scope="col" class="sheet-${column.kind}">${column.head}</th>`)}</tr></thead>
+<tbody>
+${rows.slice(0, MOST_ROWS).map((row) => html`<tr>${row.map((cell, i) => html`<td class="sheet-${columns[i].kind}">${cell}</td>`)}</tr>\n`)}
+</tbody>
+</table>
+${rest > 0 ? html`<p class="sheet-rest">and ${rest} more</p>` : null}`;
+}

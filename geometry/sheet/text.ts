@@ -1,0 +1,116 @@
+import type { Estimate } from '../estimate.ts';
+import { basisOf } from './basis.ts';
+import { figure, gauge } from './figure.ts';
+import { coatHeadline, type Headline, puttyHeadline, wallHeadline } from './headline.ts';
+import { placeText, stretchesText } from './place-text.ts';
+import { type PartResult, type Result, toResult } from './result.ts';
+import { textTable, wrapped } from './text-table.ts';
+
+const WIDTH = 100;
+/** Longer lists end in a count: the terminal is for reading, the result has them all. */
+const MOST_ROWS = 40;
+
+/** The sheet in plain text for a terminal, about 100 columns wide: figures first, then where, how, and what to watch. */
+export function sheetText(estimate: Estimate): string {
+  const result = toResult(estimate);
+  const { title } = estimate.job;
+  const sections: readonly (readonly string[])[] = [
+    wrapped(title.trim() === '' ? 'Repair sheet' : title, WIDTH, ''),
+    [puttyHeadline(result.filler), coatHeadline(result.coat), ...result.parts.map(wallHeadline)].flatMap(
+      headlineLines,
+    ),
+    titled('Faces', facesTable(result)),
+    ...result.parts.map((part) =>
+      titled(`Regions of ${part.id}, deepest first`, regionsTable(estimate, part)),
+    ),
+    titled(`Mixes, each within ${figure(result.filler.workingTime)} min`, mixesTable(estimate, result)),
+    titled('Coats', coatsTable(estimate)),
+    titled(
+      'Warnings',
+      bullets(result.warnings.map(({ field, text }) => (field === undefined ? text : `${field}: ${text}`))),
+    ),
+    titled('Take care', bullets(result.cautions.map(({ text, source }) => `${text} [${source}]`))),
+    titled(
+      'How it was worked out',
+      bullets(basisOf(estimate, result).map(({ what, how, source }) => `${what}: ${how} [${source}]`)),
+    ),
+  ];
+  return `${sections
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join('\n'))
+    .join('\n\n')}\n`;
+}
+
+function headlineLines({ lead, notes }: Headline): string[] {
+  return [lead, ...notes.flatMap((note) => wrapped(`    ${note}`, WIDTH, '    '))];
+}
+
+function facesTable({ parts }: Result): string[] {
+  const rows = parts.flatMap(({ id, faces }) =>
+    faces.map((face) => [
+      id,
+      face.face,
+      figure(face.area),
+      figure(face.wornArea),
+      gauge(face.deepest),
+      figure(face.lostVolume),
+      figure(face.fillVolume),
+      figure(face.leftVolume),
+    ]),
+  );
+  return textTable(
+    ['part', 'face', '>area cm2', '>worn cm2', '>deepest mm', '>lost mL', '>fill mL', '>left mL'],
+    rows,
+    WIDTH,
+  );
+}
+
+function regionsTable(estimate: Estimate, part: PartResult): string[] {
+  const rows = part.regions.map(
+    ({ id, face, at, area, deepest, lostVolume, fillVolume, action, overruled }, i) => [
+      String(i + 1),
+      id,
+      gauge(deepest),
+      figure(area),
+      figure(lostVolume),
+      figure(fillVolume),
+      overruled ? `${action} (chosen)` : action,
+      placeText(estimate, part.id, face, at),
+    ],
+  );
+  const heads = ['>no', 'region', '>deepest mm', '>area cm2', '>lost mL', '>fill mL', 'do', 'deepest at'];
+  return limited(heads, rows);
+}
+
+function mixesTable(estimate: Estimate, { filler }: Result): string[] {
+  const rows = filler.batches.map(({ number, volume, partA, partB, covers }) => [
+    String(number),
+    figure(volume),
+    figure(partA.volume),
+    figure(partA.mass),
+    figure(partB.volume),
+    figure(partB.mass),
+    stretchesText(estimate, covers),
+  ]);
+  return limited(['>no', '>mL', '>A mL', '>A g', '>B mL', '>B g', 'goes to'], rows);
+}
+
+function coatsTable({ coat }: Estimate): string[] {
+  const rows = coat.perCoat.map(({ number, volume, partA, partB }) => [
+    String(number),
+    ...[volume / 1000, partA.volume / 1000, partA.mass, partB.volume / 1000, partB.mass].map(figure),
+  ]);
+  return limited(['>no', '>mL', '>A mL', '>A g', '>B mL', '>B g'], rows);
+}
+
+function limited(heads: readonly string[], rows: readonly (readonly string[])[]): string[] {
+  if (rows.length === 0) return [];
+  const rest = rows.length - MOST_ROWS;
+  return [...textTable(heads, rows.slice(0, MOST_ROWS), WIDTH), ...(rest > 0 ? [`  and ${rest} more`] : [])];
+}
+
+const bullets = (texts: readonly string[]): string[] =>
+  texts.flatMap((text) => wrapped(`  - ${text}`, WIDTH, '    '));
+
+const titled = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : [title, ...lines];
