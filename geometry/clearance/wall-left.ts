@@ -18,7 +18,7 @@ export function thinnestWall(face: Face, map: DepthMap): WallLeft {
   const look = (row: number, column: number, depth: Mm): void => {
     const atU = grid.u0 + row * grid.du;
     const atV = grid.v0 + column * grid.dv;
-    const left = face.wall(atU, atV) - depth;
+    const left = face.wall(atU) - depth;
     if (left >= remaining) return;
     remaining = left;
     u = atU;

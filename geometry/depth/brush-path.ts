@@ -32,6 +32,8 @@ export interface BrushPath {
   last: readonly [number, number] | null;
   readonly edge: 'hard' | 'soft' | 'whole-cells';
   readonly diagonal: Mm;
+  /** A cell whose centre is nearer than this lies whole under a hard edge, mm2. */
+  readonly covered: number;
 }
 
 /** Arrays of a path for one map, kept for the next path: clearing the touched cells costs less than new arrays. */
@@ -42,6 +44,7 @@ export function beginPath(map: DepthMap, face: Face, radius: Mm, edge: BrushPath
   const old = spare.get(map);
   spare.delete(map);
   const cells = map.grid.rows * map.grid.columns;
+  const diagonal = halfDiagonal(face, map.grid.rows - 1);
   return {
     map,
     face,
@@ -58,7 +61,8 @@ export function beginPath(map: DepthMap, face: Face, radius: Mm, edge: BrushPath
     sampleNearest: old?.sampleNearest ?? new Float32Array(64 * SAMPLES),
     sampleBefore: old?.sampleBefore ?? new Float32Array(64 * SAMPLES),
     last: null,
-    diagonal: halfDiagonal(face, map.grid.rows - 1),
+    diagonal,
+    covered: Math.max(0, radius - diagonal) ** 2,
   };
 }
 
@@ -77,7 +81,7 @@ export function endPath(path: BrushPath): void {
  * @returns the block it looked at, or null when it misses the face
  */
 export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): CellBlock | null {
-  const { face, map, nearest, radius, diagonal, slot } = path;
+  const { face, map, nearest, radius, diagonal, covered, slot } = path;
   const { columns } = map.grid;
   const { cover } = face;
   const starts = path.last === null;
@@ -93,12 +97,14 @@ export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): 
   }
   const { across, up, along, side, ax, ay, dx, dy, inverse } = laidOut(face, block, ua, va, u, v);
   const reach2 = reach * reach;
-  const covered = Math.max(0, radius - diagonal) ** 2;
+  // What lies behind the point the path had come to is nearer to the path already.
+  const behind = starts ? -Infinity : -diagonal * Math.hypot(dx, dy);
   const bySamples = path.edge !== 'whole-cells';
   const hard = path.edge === 'hard';
-  // A hard edge can cut only cells whose centre lies between these two.
-  const cutFrom = hard ? covered : Infinity;
-  const always = bySamples && coarse;
+  const mapSlot = map.slot;
+  // (sqrt(known) + 2 diagonals)^2 is at most this line, since sqrt(k) <= k / 2r + r / 2.
+  const further = 1 + (2 * diagonal) / radius;
+  const beyond = 2 * diagonal * radius + 4 * diagonal * diagonal;
   for (let row = block.row0; row <= block.row1; row++) {
     const a = across[row - block.row0];
     const b = up[row - block.row0];
@@ -106,7 +112,9 @@ export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): 
     for (let k = 0; k < block.columns; k++) {
       const x = a * along[k] - ax;
       const y = b * side[k] - ay;
-      let share = (x * dx + y * dy) * inverse;
+      const onward = x * dx + y * dy;
+      if (onward <= behind) continue;
+      let share = onward * inverse;
       share = share < 0 ? 0 : Math.min(share, 1);
       const ex = share * dx - x;
       const ey = share * dy - y;
@@ -115,24 +123,30 @@ export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): 
       const column = block.column0 + k;
       const cell = start + (column < columns ? column : column - columns);
       const known = nearest[cell];
-      const isSplit = bySamples && (slot[cell] >= 0 || map.slot[cell] >= 0);
-      if (square >= known && !isSplit && !always && square < cutFrom) continue;
+      // Further off than the path has been by a whole cell (or, here, surely so): not even a sample can come nearer.
+      if (square >= known * further + beyond) continue;
+      // Whole under a hard edge: there is nothing left to press.
+      if (hard && known < covered) continue;
       if (cover !== null && cover[cell] === 0) continue;
       // A cell the path has covered whole stays whole; one it cuts, and the one it starts in, are judged by their samples.
-      if (
-        isSplit ||
-        always ||
-        (square >= cutFrom && known >= covered) ||
-        (bySamples && starts && square < diagonal * diagonal)
-      ) {
-        // Further away than the path has been by a whole cell: no sample can come nearer.
-        if (Math.sqrt(square) - 2 * diagonal > Math.sqrt(known)) continue;
+      const fine =
+        bySamples &&
+        (coarse ||
+          slot[cell] >= 0 ||
+          mapSlot[cell] >= 0 ||
+          (hard && square >= covered) ||
+          (starts && square < diagonal * diagonal));
+      if (fine) {
         touch(path, cell);
-        const nearer = bringSamplesNearer(path, cell, a, b, along[k], side[k], ax, ay, dx, dy, inverse);
-        if (square >= known && !nearer) continue;
+        if (hard && square < covered) sampleSlot(path, cell);
+        else if (
+          !bringSamplesNearer(path, cell, a, b, along[k], side[k], ax, ay, dx, dy, inverse) &&
+          square >= known
+        )
+          continue;
       } else {
         if (square >= known) continue;
-        touch(path, cell);
+        if (known === Infinity) touch(path, cell);
       }
       if (square < known) nearest[cell] = square;
       path.changed[path.changedCount++] = cell;

@@ -69,3 +69,16 @@ export function settleCell(map: DepthMap, cell: number): void {
   for (let i = first; i < first + SAMPLES; i++) sum += map.samples[i];
   map.depth[cell] = sum / SAMPLES;
 }
+
+/** Makes a split cell whole again, at its mean depth; the last slot takes its place, so slots stay dense. Writes into `map`. */
+export function mergeCell(map: DepthMap, cell: number): void {
+  const slot = map.slot[cell];
+  const last = map.slots - 1;
+  if (slot !== last) {
+    map.samples.copyWithin(slot * SAMPLES, last * SAMPLES, (last + 1) * SAMPLES);
+    map.cellOfSlot[slot] = map.cellOfSlot[last];
+    map.slot[map.cellOfSlot[slot]] = slot;
+  }
+  map.slot[cell] = -1;
+  map.slots = last;
+}

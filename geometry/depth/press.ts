@@ -35,7 +35,7 @@ export function pressImprint(map: DepthMap, face: Face, imprint: Imprint): void 
       const reach = imprint.reaches(row, column);
       if (reach === 'none') continue;
       const v = grid.v0 + (column + 0.5) * grid.dv;
-      const wall = face.wall(u, v);
+      const wall = face.wall(u);
       if (reach === 'cut' || map.slot[cell] >= 0) {
         pressSamples(map, cell, row, column, imprint, wall);
       } else {
@@ -83,7 +83,7 @@ function pressPeak(
   const u = grid.u0 + (row + SAMPLE_U[sample % SAMPLES]) * grid.du;
   const v = grid.v0 + (column + SAMPLE_V[sample % SAMPLES]) * grid.dv;
   const short = Math.max(0, peak.depth - Math.max(0, imprint.depthAt(u, v)));
-  const wall = face.wall(u, v);
+  const wall = face.wall(u);
   const there = map.samples[sample];
   map.samples[sample] =
     imprint.blend === 'deepest' ? Math.min(wall, Math.max(there, peak.depth)) : Math.min(wall, there + short);

@@ -4,7 +4,7 @@ import type { FacePoint, Fraction, Mm } from '../units.ts';
 import { blended } from './blend.ts';
 import { type BrushPath, beginPath, drawTo, endPath } from './brush-path.ts';
 import type { CellBlock } from './chart.ts';
-import { type DepthMap, SAMPLES, settleCell, splitCell } from './depth-map.ts';
+import { type DepthMap, mergeCell, SAMPLES, settleCell, splitCell } from './depth-map.ts';
 
 /** Brushes of a radius under this many cells are sampled inside every cell: their profile bends too fast for centres alone. */
 const COARSE_BRUSH = 6;
@@ -55,44 +55,55 @@ export function endStroke(inHand: StrokeInHand): void {
 function settle(inHand: StrokeInHand): void {
   const { path, stroke } = inHand;
   const { map, face, changed, slot, nearest, before } = path;
-  const { grid } = map;
+  const { depth, grid } = map;
   const r2 = stroke.radius * stroke.radius;
+  const hard = stroke.edge === 'hard';
+  let rowEnd = 0;
+  let wall = 0;
   for (let i = 0; i < path.changedCount; i++) {
     const cell = changed[i];
-    const row = Math.floor(cell / grid.columns);
-    const wall = face.wall(
-      grid.u0 + (row + 0.5) * grid.du,
-      grid.v0 + (cell - row * grid.columns + 0.5) * grid.dv,
-    );
-    if (slot[cell] >= 0) settleSplit(inHand, cell, wall);
-    else if (nearest[cell] <= r2) map.depth[cell] = pressed(before[cell], nearest[cell] / r2, stroke, wall);
+    // Cells come row by row, and the wall is even along a row.
+    if (i === 0 || cell >= rowEnd) {
+      const row = Math.floor(cell / grid.columns);
+      rowEnd = (row + 1) * grid.columns;
+      wall = face.wall(grid.u0 + (row + 0.5) * grid.du);
+    }
+    if (slot[cell] >= 0) {
+      settleSplit(inHand, cell, wall);
+      continue;
+    }
+    const rest = 1 - nearest[cell] / r2;
+    if (rest >= 0) depth[cell] = pressed(before[cell], hard ? 1 : rest * rest, stroke, wall);
   }
 }
 
 function settleSplit(inHand: StrokeInHand, cell: number, wall: Mm): void {
   const { path, stroke } = inHand;
-  const { map } = path;
+  const { map, sampleNearest, sampleBefore } = path;
   const r2 = stroke.radius * stroke.radius;
-  // The brush's centre line passes within the half diagonal: take it as met, so the deepest point is the depth that was set.
-  const met = stroke.edge === 'soft' && !stroke.clear && path.nearest[cell] < path.diagonal * path.diagonal;
+  const hard = stroke.edge === 'hard';
+  const whole = hard && path.nearest[cell] < path.covered;
   const first = splitCell(map, cell);
   const from = path.slot[cell] * SAMPLES;
   let closest = from;
-  for (let i = 0; i < SAMPLES; i++) {
-    const square = path.sampleNearest[from + i];
-    if (square < path.sampleNearest[closest]) closest = from + i;
-    map.samples[first + i] =
-      square <= r2
-        ? pressed(path.sampleBefore[from + i], square / r2, stroke, wall)
-        : path.sampleBefore[from + i];
+  let even = whole;
+  for (let i = from; i < from + SAMPLES; i++) {
+    if (sampleNearest[i] < sampleNearest[closest]) closest = i;
+    const rest = whole ? 1 : 1 - sampleNearest[i] / r2;
+    const before = sampleBefore[i];
+    map.samples[first + i - from] =
+      rest >= 0 ? pressed(before, hard ? 1 : rest * rest, stroke, wall) : before;
+    even &&= before === sampleBefore[from];
   }
-  if (met) map.samples[first + closest - from] = pressed(path.sampleBefore[closest], 0, stroke, wall);
+  // The brush's centre line passes within the half diagonal: take it as met, so the deepest point is the depth that was set.
+  if (!hard && !stroke.clear && path.nearest[cell] < path.diagonal * path.diagonal) {
+    map.samples[first + closest - from] = pressed(sampleBefore[closest], 1, stroke, wall);
+  }
   settleCell(map, cell);
+  if (even) mergeCell(map, cell);
 }
 
-/** Depth under the brush at (x/R)^2 = q. */
-function pressed(before: Mm, q: Fraction, stroke: StrokeInHand['stroke'], wall: Mm): Mm {
-  const weight = stroke.edge === 'hard' ? 1 : (1 - q) * (1 - q);
-  if (stroke.clear) return before * (1 - weight);
-  return blended(before, stroke.depth * weight, stroke.blend, wall);
+/** Depth under the brush where it weighs 0..1. */
+function pressed(before: Mm, weight: Fraction, stroke: StrokeInHand['stroke'], wall: Mm): Mm {
+  return stroke.clear ? before * (1 - weight) : blended(before, stroke.depth * weight, stroke.blend, wall);
 }

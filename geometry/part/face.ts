@@ -24,8 +24,8 @@ export interface Face {
   readonly cover: Float32Array | null;
   /** The cells whose share lies between 0 and 1: the few a sum over whole cells has to put right. */
   readonly cutCells: Int32Array;
-  /** Metal behind the face along the depth, mm. */
-  wall(u: number, v: number): Mm;
+  /** Metal behind the face along the depth, mm; even along a row. */
+  wall(u: number): Mm;
   /** True when the point lies on the face: inside its edges and in no hole. */
   holds(u: number, v: number): boolean;
   /** Place in the part frame of the point `depth` mm below (u, v), mm. */
