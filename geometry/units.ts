@@ -13,7 +13,6 @@ export type Deg = number;
 export type Gram = number;
 /** g/mm3; cast iron is about 0.0072. */
 export type Density = number;
-export type Micrometre = number;
 export type Minute = number;
 export type Celsius = number;
 /** A share or an allowance, 1 = all of it. */

@@ -81,7 +81,7 @@ export function endPath(path: BrushPath): void {
  * @returns the block it looked at, or null when it misses the face
  */
 export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): CellBlock | null {
-  const { face, map, nearest, radius, diagonal, covered, slot } = path;
+  const { face, map, nearest, radius, diagonal, covered } = path;
   const { columns } = map.grid;
   const { cover } = face;
   const starts = path.last === null;
@@ -132,7 +132,6 @@ export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): 
       const fine =
         bySamples &&
         (coarse ||
-          slot[cell] >= 0 ||
           mapSlot[cell] >= 0 ||
           (hard && square >= covered) ||
           (starts && square < diagonal * diagonal));

@@ -107,7 +107,7 @@ export function blockNear(
 }
 
 /** Squared distance from (x, y) to the segment a-b, mm2. */
-export function squareToSegment(x: Mm, y: Mm, ax: Mm, ay: Mm, bx: Mm, by: Mm): number {
+function squareToSegment(x: Mm, y: Mm, ax: Mm, ay: Mm, bx: Mm, by: Mm): number {
   const dx = bx - ax;
   const dy = by - ay;
   const length2 = dx * dx + dy * dy;

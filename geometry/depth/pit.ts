@@ -41,7 +41,7 @@ export function applyPit(map: DepthMap, face: Face, pit: Pit): void {
 }
 
 /** Depth of a pit at distance x from its centre, mm; -1 outside its rim. */
-export function pitDepth(pit: Pick<Pit, 'form' | 'radius' | 'depth'>, x: Mm): Mm {
+function pitDepth(pit: Pick<Pit, 'form' | 'radius' | 'depth'>, x: Mm): Mm {
   if (x > pit.radius) return -1;
   const share = x / pit.radius;
   if (pit.form === 'flat') return pit.depth;

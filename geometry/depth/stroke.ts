@@ -56,8 +56,10 @@ function settle(inHand: StrokeInHand): void {
   const { path, stroke } = inHand;
   const { map, face, changed, slot, nearest, before } = path;
   const { depth, grid } = map;
-  const r2 = stroke.radius * stroke.radius;
+  const { blend, clear, depth: mark } = stroke;
   const hard = stroke.edge === 'hard';
+  const deepest = blend === 'deepest';
+  const inverse = 1 / (stroke.radius * stroke.radius);
   let rowEnd = 0;
   let wall = 0;
   for (let i = 0; i < path.changedCount; i++) {
@@ -72,8 +74,16 @@ function settle(inHand: StrokeInHand): void {
       settleSplit(inHand, cell, wall);
       continue;
     }
-    const rest = 1 - nearest[cell] / r2;
-    if (rest >= 0) depth[cell] = pressed(before[cell], hard ? 1 : rest * rest, stroke, wall);
+    const rest = 1 - nearest[cell] * inverse;
+    if (rest < 0) continue;
+    const weight = hard ? 1 : rest * rest;
+    const was = before[cell];
+    const now = clear
+      ? was * (1 - weight)
+      : deepest
+        ? Math.max(was, weight * mark)
+        : blended(was, weight * mark, blend, wall);
+    depth[cell] = Math.min(now, wall);
   }
 }
 

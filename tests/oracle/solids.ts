@@ -6,7 +6,7 @@ import Module, { type ManifoldToplevel, type Manifold as Solid } from 'manifold-
 
 let kernel: ManifoldToplevel | null = null;
 
-export async function loadKernel(): Promise<ManifoldToplevel> {
+async function loadKernel(): Promise<ManifoldToplevel> {
   if (kernel === null) {
     kernel = await Module();
     kernel.setup();
