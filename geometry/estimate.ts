@@ -38,7 +38,7 @@ export interface PartEstimate {
   /** A corner that two worn faces share counts once, here and in what is filled. */
   readonly lost: Metal;
   readonly filled: Metal;
-  /** What the coat puts on: wear left to it, and its films on the nominal faces. */
+  /** What the coat puts on its faces: wear left to it, and its films on the nominal faces. */
   readonly left: Metal;
   readonly film: Metal;
   readonly thinnest: WallLeft;
@@ -86,7 +86,7 @@ export function estimate(job: Job, { cell = null }: { readonly cell?: Mm | null 
   );
   const coated = faces.filter((face) => face.coated);
   const coat = coatNeed(
-    { area: sum(coated, ({ face }) => face.area), leftVolume: sum(coated, ({ left }) => left.volume) },
+    { area: sum(coated, ({ face }) => face.area), leftVolume: sum(parts, ({ left }) => left.volume) },
     job.coat,
     job.repair,
     job.surface,
@@ -100,6 +100,7 @@ export function estimate(job: Job, { cell = null }: { readonly cell?: Mm | null 
     warnings: [
       ...job.unsupported.map(notWorkedOut),
       ...parts.flatMap((part, i) => wallWarnings(part, job.parts[i])),
+      ...faces.flatMap(leftBareWarning),
       ...materialWarnings(
         job,
         faces.map((face) => face.fill),
@@ -112,6 +113,7 @@ export function estimate(job: Job, { cell = null }: { readonly cell?: Mm | null 
 
 function estimatePart(part: Part, plate: WearPlate, job: Job): PartEstimate {
   const faces = part.faces.map((face) => estimateFace(part.id, face, replay(face, plate.marks), job.repair));
+  const coated = faces.filter((face) => face.coated);
   const shared = part.corners.map((corner) => sharedAt(corner, faces));
   const once = (pieces: readonly Metal[], twice: readonly Metal[]): Metal =>
     combined(added(pieces), added(twice), -1);
@@ -127,10 +129,11 @@ function estimatePart(part: Part, plate: WearPlate, job: Job): PartEstimate {
       faces.map(({ filled }) => filled),
       shared.map(({ filled }) => filled),
     ),
-    left: added(faces.map(({ left }) => left)),
-    film: added(
-      faces.filter(({ coated }) => coated).map(({ face }) => filmOn(face, job.coat.coats * job.coat.dryFilm)),
+    left: once(
+      coated.map(({ left }) => left),
+      shared.map(({ left }) => left),
     ),
+    film: added(coated.map(({ face }) => filmOn(face, job.coat.coats * job.coat.dryFilm))),
     thinnest: faces
       .map(({ face, map }) => thinnestWall(face, map))
       .reduce((a, b) => (b.remaining < a.remaining ? b : a)),
@@ -155,21 +158,24 @@ function estimateFace(part: string, face: Face, map: DepthMap, repair: Repair): 
   };
 }
 
-/** What two faces of a corner share of the metal lost and of the filler. */
-function sharedAt(corner: Corner, faces: readonly FaceEstimate[]): { lost: Metal; filled: Metal } {
+/** What two faces of a corner share: of the metal lost, of the filler, and of what is left to the coat but counted twice or filled. */
+function sharedAt(corner: Corner, faces: readonly FaceEstimate[]): Record<'lost' | 'filled' | 'left', Metal> {
   const [over, side] = [corner.over, corner.side].map(
     (face) => faces.find((known) => known.face === face) as FaceEstimate,
   );
   const all = ({ map }: FaceEstimate) => ({ map, from: 0, holds: () => true });
-  const toFill = ({ map, fill }: FaceEstimate) => ({
+  const of = ({ map, fill }: FaceEstimate, action: Region['action']) => ({
     map,
-    from: fill.allowance,
-    holds: (cell: number) => fill.label[cell] > 0 && fill.regions[fill.label[cell] - 1].action === 'fill',
+    from: action === 'fill' ? fill.allowance : 0,
+    holds: (cell: number) => fill.label[cell] > 0 && fill.regions[fill.label[cell] - 1].action === action,
   });
-  return {
-    lost: sharedMetal(corner, all(over), all(side)),
-    filled: sharedMetal(corner, toFill(over), toFill(side)),
-  };
+  const both = (a: Region['action'], b: Region['action']) => sharedMetal(corner, of(over, a), of(side, b));
+  const left = [
+    ...(over.coated && side.coated ? [both('leave', 'leave')] : []),
+    ...(over.coated ? [both('leave', 'fill')] : []),
+    ...(side.coated ? [both('fill', 'leave')] : []),
+  ];
+  return { lost: sharedMetal(corner, all(over), all(side)), filled: both('fill', 'fill'), left: added(left) };
 }
 
 function measuredRegions({ fill, tally }: FaceEstimate): MeasuredRegion[] {
@@ -201,6 +207,18 @@ function wallWarnings(part: PartEstimate, plate: WearPlate): Warning[] {
       code: 'wall-thin',
       field: null,
       text: `${part.id}: ${face} has ${remaining.toFixed(2)} mm of metal left at its thinnest, less than the least of ${plate.leastThickness} mm.`,
+    },
+  ];
+}
+
+function leftBareWarning({ face, fill, coated }: FaceEstimate): Warning[] {
+  const left = fill.regions.filter((region) => region.action === 'leave');
+  if (coated || left.length === 0) return [];
+  return [
+    {
+      code: 'left-uncoated',
+      field: 'repair.coatedFaces',
+      text: `${left[0].part}: ${left.length === 1 ? 'one worn patch' : `${left.length} worn patches`} of ${face.name} left to the coat, but that face is not coated. Fill it, or coat the face.`,
     },
   ];
 }

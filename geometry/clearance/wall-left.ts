@@ -1,5 +1,5 @@
 import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
-import { type Face, toFacePoint } from '../part/face.ts';
+import { type Face, isOnFace, toFacePoint } from '../part/face.ts';
 import type { FacePoint, Mm } from '../units.ts';
 
 export interface WallLeft {
@@ -33,8 +33,10 @@ export function thinnestWall(face: Face, map: DepthMap): WallLeft {
         look(row + 0.5, column + 0.5, map.depth[cell]);
         continue;
       }
-      for (let i = 0; i < SAMPLES; i++)
-        look(row + SAMPLE_U[i], column + SAMPLE_V[i], map.samples[slot * SAMPLES + i]);
+      for (let i = 0; i < SAMPLES; i++) {
+        const [u, v] = [row + SAMPLE_U[i], column + SAMPLE_V[i]];
+        if (isOnFace(face, cell, u, v)) look(u, v, map.samples[slot * SAMPLES + i]);
+      }
     }
   }
   return { face: face.name, at: toFacePoint(face, u, v), remaining: Math.max(0, remaining) };

@@ -7,7 +7,7 @@
 import type { Face } from '../part/face.ts';
 import type { Mm } from '../units.ts';
 import { blockNear, type CellBlock, halfDiagonal, stepAlong } from './chart.ts';
-import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from './depth-map.ts';
+import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES, spreadSamples } from './depth-map.ts';
 
 export interface BrushPath {
   readonly map: DepthMap;
@@ -28,6 +28,8 @@ export interface BrushPath {
   slots: number;
   sampleNearest: Float32Array;
   sampleBefore: Float32Array;
+  /** Per slot: 1 when the map's cell was split before the path came. */
+  wasSplit: Uint8Array;
   /** Last point of the path, (u, v). */
   last: readonly [number, number] | null;
   readonly edge: 'hard' | 'soft' | 'whole-cells';
@@ -60,6 +62,7 @@ export function beginPath(map: DepthMap, face: Face, radius: Mm, edge: BrushPath
     slots: 0,
     sampleNearest: old?.sampleNearest ?? new Float32Array(64 * SAMPLES),
     sampleBefore: old?.sampleBefore ?? new Float32Array(64 * SAMPLES),
+    wasSplit: old?.wasSplit ?? new Uint8Array(64),
     last: null,
     diagonal,
     covered: Math.max(0, radius - diagonal) ** 2,
@@ -127,12 +130,14 @@ export function drawTo(path: BrushPath, u: number, v: number, coarse: boolean): 
       if (square >= known * further + beyond) continue;
       // Whole under a hard edge: there is nothing left to press.
       if (hard && known < covered) continue;
-      if (cover !== null && cover[cell] === 0) continue;
+      const held = cover === null ? 1 : cover[cell];
+      if (held === 0) continue;
       // A cell the path has covered whole stays whole; one it cuts, and the one it starts in, are judged by their samples.
       const fine =
         bySamples &&
         (coarse ||
           mapSlot[cell] >= 0 ||
+          held < 1 ||
           (hard && square >= covered) ||
           (starts && square < diagonal * diagonal));
       if (fine) {
@@ -270,14 +275,24 @@ export function sampleSlot(path: BrushPath, cell: number): number {
     const before = new Float32Array(path.sampleBefore.length * 2);
     before.set(path.sampleBefore);
     path.sampleBefore = before;
+    const wasSplit = new Uint8Array(path.wasSplit.length * 2);
+    wasSplit.set(path.wasSplit);
+    path.wasSplit = wasSplit;
   }
   path.sampleNearest.fill(Infinity, first, first + SAMPLES);
   const there = path.map.slot[cell] * SAMPLES;
   if (there >= 0) path.sampleBefore.set(path.map.samples.subarray(there, there + SAMPLES), first);
-  else path.sampleBefore.fill(path.before[cell], first, first + SAMPLES);
+  else spreadSamples(path.sampleBefore, first, path.map.grid, cell, (beside) => depthBefore(path, beside));
+  path.wasSplit[path.slots] = there >= 0 ? 1 : 0;
   path.slot[cell] = path.slots;
   path.slots += 1;
   return first;
+}
+
+/** Depth of a cell when the path began. */
+function depthBefore(path: BrushPath, cell: number): Mm {
+  const isTouched = path.nearest[cell] !== Infinity || path.slot[cell] >= 0;
+  return isTouched ? path.before[cell] : path.map.depth[cell];
 }
 
 interface Tables {

@@ -55,11 +55,41 @@ export function splitCell(map: DepthMap, cell: number): number {
     cells.set(map.cellOfSlot);
     map.cellOfSlot = cells;
   }
-  map.samples.fill(map.depth[cell], first, first + SAMPLES);
+  spreadSamples(map.samples, first, map.grid, cell, (beside) => map.depth[beside]);
   map.slot[cell] = map.slots;
   map.cellOfSlot[map.slots] = cell;
   map.slots += 1;
   return first;
+}
+
+/**
+ * Fills the samples of a cell that was whole: its depth, and the slope of its neighbours where both sides slope alike (the lesser
+ * of the two, so no sample lies beyond a neighbour). Writes into `samples`; their mean is the cell's depth.
+ */
+export function spreadSamples(
+  samples: Float32Array,
+  first: number,
+  { rows, columns, wraps }: Grid,
+  cell: number,
+  depthOf: (cell: number) => number,
+): void {
+  const row = Math.floor(cell / columns);
+  const column = cell - row * columns;
+  const depth = depthOf(cell);
+  const left = column > 0 ? cell - 1 : wraps ? cell + columns - 1 : cell;
+  const right = column < columns - 1 ? cell + 1 : wraps ? cell - columns + 1 : cell;
+  const alongV = lesser(depth - depthOf(left), depthOf(right) - depth);
+  const alongU =
+    row > 0 && row < rows - 1 ? lesser(depth - depthOf(cell - columns), depthOf(cell + columns) - depth) : 0;
+  for (let i = 0; i < SAMPLES; i++) {
+    samples[first + i] = depth + alongU * (SAMPLE_U[i] - 0.5) + alongV * (SAMPLE_V[i] - 0.5);
+  }
+}
+
+/** The one nearer to 0 of two numbers of one sign, else 0. */
+function lesser(a: number, b: number): number {
+  if (a * b <= 0) return 0;
+  return Math.abs(a) < Math.abs(b) ? a : b;
 }
 
 /** Sets a split cell's depth to the mean of its samples. Writes into `map`. */

@@ -26,6 +26,16 @@ export function applyPatch(map: DepthMap, face: Face, patch: Patch): void {
   if (block === null) return;
   const rampAlong = face.columnsAre === 'first' ? along : across;
   const [depth0, depth1] = patch.depth;
+  // A ramp is deepest at one end: the cells that touch an end are sampled, so that the end's depth is met to 1/64 cell.
+  const rampStep = face.columnsAre === 'first' ? grid.dv : grid.du;
+  const endsRamp = (row: number, column: number): boolean => {
+    if (depth0 === depth1) return false;
+    const past =
+      face.columnsAre === 'first'
+        ? along.offset(grid.v0 + (column + 0.5) * grid.dv)
+        : across.offset(grid.u0 + (row + 0.5) * grid.du);
+    return past < rampStep || past > rampAlong.length - rampStep;
+  };
   const imprint: Imprint = {
     block,
     blend: patch.blend,
@@ -33,7 +43,8 @@ export function applyPatch(map: DepthMap, face: Face, patch: Patch): void {
     reaches: (row, column) => {
       const u = share(across, across.offset(grid.u0 + (row + 0.5) * grid.du), grid.du);
       const v = share(along, along.offset(grid.v0 + (column + 0.5) * grid.dv), grid.dv);
-      return u === 'none' || v === 'none' ? 'none' : u === 'all' && v === 'all' ? 'all' : 'cut';
+      if (u === 'none' || v === 'none') return 'none';
+      return u === 'all' && v === 'all' && !endsRamp(row, column) ? 'all' : 'cut';
     },
     depthAt: (u, v) => {
       const du = across.offset(u);

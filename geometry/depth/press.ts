@@ -1,10 +1,10 @@
 /**
  * Presses a mark that is a plain function of place into a depth map. Cells the mark's edge cuts are split, so the edge lies where
- * it was drawn; all others take the depth at their centre.
+ * it was drawn, and so are cells the face's own edge cuts; all others take the depth at their centre.
  */
 
 import type { Blend } from '../job/job.ts';
-import type { Face } from '../part/face.ts';
+import { type Face, isCutCell } from '../part/face.ts';
 import type { Mm } from '../units.ts';
 import { blended } from './blend.ts';
 import { type CellBlock, nearestSample } from './chart.ts';
@@ -36,7 +36,7 @@ export function pressImprint(map: DepthMap, face: Face, imprint: Imprint): void 
       if (reach === 'none') continue;
       const v = grid.v0 + (column + 0.5) * grid.dv;
       const wall = face.wall(u);
-      if (reach === 'cut' || map.slot[cell] >= 0) {
+      if (reach === 'cut' || map.slot[cell] >= 0 || isCutCell(face, cell)) {
         pressSamples(map, cell, row, column, imprint, wall);
       } else {
         const depth = imprint.depthAt(u, v);

@@ -93,24 +93,27 @@ function settleSplit(inHand: StrokeInHand, cell: number, wall: Mm): void {
   const r2 = stroke.radius * stroke.radius;
   const hard = stroke.edge === 'hard';
   const whole = hard && path.nearest[cell] < path.covered;
+  const slot = path.slot[cell];
+  if (whole && path.wasSplit[slot] === 0) {
+    if (map.slot[cell] >= 0) mergeCell(map, cell);
+    map.depth[cell] = pressed(path.before[cell], 1, stroke, wall);
+    return;
+  }
   const first = splitCell(map, cell);
-  const from = path.slot[cell] * SAMPLES;
+  const from = slot * SAMPLES;
   let closest = from;
-  let even = whole;
   for (let i = from; i < from + SAMPLES; i++) {
     if (sampleNearest[i] < sampleNearest[closest]) closest = i;
     const rest = whole ? 1 : 1 - sampleNearest[i] / r2;
     const before = sampleBefore[i];
     map.samples[first + i - from] =
       rest >= 0 ? pressed(before, hard ? 1 : rest * rest, stroke, wall) : before;
-    even &&= before === sampleBefore[from];
   }
   // The brush's centre line passes within the half diagonal: take it as met, so the deepest point is the depth that was set.
   if (!hard && !stroke.clear && path.nearest[cell] < path.diagonal * path.diagonal) {
     map.samples[first + closest - from] = pressed(sampleBefore[closest], 1, stroke, wall);
   }
   settleCell(map, cell);
-  if (even) mergeCell(map, cell);
 }
 
 /** Depth under the brush where it weighs 0..1. */

@@ -1,7 +1,7 @@
 import { cellAt } from '../depth/depth-at.ts';
 import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
 import type { Overrule, Repair } from '../job/job.ts';
-import { type Face, toFacePoint, toGridPoint } from '../part/face.ts';
+import { type Face, isOnFace, toFacePoint, toGridPoint } from '../part/face.ts';
 import type { Mm } from '../units.ts';
 import { DAMAGE, labelRegions } from './label.ts';
 import type { Region } from './region.ts';
@@ -81,7 +81,8 @@ function measureRegions(face: Face, map: DepthMap, label: Int32Array, count: num
         for (let i = 0; i < SAMPLES; i++) {
           const depth = map.samples[slot * SAMPLES + i];
           if (depth > DAMAGE) worn += 1;
-          if (depth > region.deepest) place(region, depth, row + SAMPLE_U[i], column + SAMPLE_V[i], face);
+          if (depth > region.deepest && isOnFace(face, cell, row + SAMPLE_U[i], column + SAMPLE_V[i]))
+            place(region, depth, row + SAMPLE_U[i], column + SAMPLE_V[i], face);
         }
         share = worn / SAMPLES;
       }

@@ -1,6 +1,6 @@
 /**
- * The parts of the picture that never wear: rim, hole walls and back of a plate, as arrays to draw. Where a wall meets the running
- * face its vertices ride on it, so that the edge sinks with the wear.
+ * The parts of the picture that never wear: rim, hole walls and back of a plate and the lines of its edges, as arrays to draw. What
+ * meets the running face rides on it, so that the edge sinks with the wear.
  */
 import earcut from 'earcut';
 import { type Mm, TURN, type Vec3 } from '../units.ts';
@@ -9,45 +9,73 @@ import type { Mesh } from './mesh.ts';
 import type { Loop, Part } from './part.ts';
 import { polygonArea } from './polygon.ts';
 
-export interface BodyMesh extends Mesh {
+/** What the vertices of the body carry beside their position. */
+interface Riding {
+  /** x, y, z, mm, part frame. */
+  readonly position: Float32Array;
   /** Place of a vertex in the texture of the running face above it, share of the grid along v, then along u; two a vertex. */
   readonly place: Float32Array;
   /** Where a vertex goes when the running face is worn by 1 mm at its place, three a vertex; 0 away from the face. */
   readonly inward: Float32Array;
+}
+
+export interface BodyMesh extends Mesh, Riding {
+  /** Two vertices a line: the edges of rim, bore and holes along the face and the back, the corners of an outline. */
+  readonly edges: Riding;
   /** Triangles from this index on are not cut out at the holes: the cover at their places says where they are. */
   readonly uncutFrom: number;
 }
 
 /** Enough for a bolt hole. */
 const HOLE_SEGMENTS = 64;
+/** Height of the part of an outline's wall that never sinks, as a share of the thickness. */
+const FOOT = 0.1;
 
 /**
  * Walls and back of a plate. The bore wall is a face of its own and not among them.
- * @param segments  sides of the polygon that stands for the outer edge and the bore; one less than the columns of the face's mesh
- *                  makes the two meet vertex on vertex
+ * @param segments  pieces the outer edge, the bore and each outline are divided into; for a circle one less than the columns of the
+ *                  face's mesh makes the two meet vertex on vertex
  * Accuracy: flat plates are cut exactly along their polygons (earcut); with the meshes of its faces a round plate without holes is
  * watertight. The back of a dished plate is the same cone, `thickness` lower.
  */
 export function bodyMesh(part: Part, { segments = 255 }: { readonly segments?: number } = {}): BodyMesh {
   const draft: Draft = { part, position: [], normal: [], place: [], inward: [], index: [] };
+  const edges: Draft = { ...draft, position: [], normal: [], place: [], inward: [] };
   const rings = part.body.loops.map((loop) => ringOf(loop, segments));
   for (const [i, loop] of part.body.loops.entries()) {
-    if (loop.role !== 'bore') addWall(draft, loop, rings[i]);
+    if (loop.kind === 'polygon') addFlatWalls(draft, loop.role, rings[i]);
+    else if (loop.role !== 'bore') addRoundWall(draft, loop, rings[i]);
+    addEdges(edges, rings[i]);
   }
   if (isFlat(part)) addFlatBack(draft, rings);
   const uncutFrom = draft.index.length;
   if (!isFlat(part)) addConeBack(draft, rings);
   return {
-    position: Float32Array.from(draft.position),
+    ...riding(draft),
     normal: Float32Array.from(draft.normal),
-    place: Float32Array.from(draft.place),
-    inward: Float32Array.from(draft.inward),
     index: Uint32Array.from(draft.index),
     uncutFrom,
+    edges: riding(edges),
   };
 }
 
-type Ring = readonly (readonly [x: Mm, y: Mm])[];
+function riding({ position, place, inward }: Draft): Riding {
+  return {
+    position: Float32Array.from(position),
+    place: Float32Array.from(place),
+    inward: Float32Array.from(inward),
+  };
+}
+
+type Circle = Extract<Loop, { kind: 'circle' }>;
+type Ring = readonly RingPoint[];
+
+interface RingPoint {
+  readonly x: Mm;
+  readonly y: Mm;
+  /** A corner of an outline, drawn as an edge down the wall. */
+  readonly isCorner: boolean;
+}
 
 interface Draft {
   readonly part: Part;
@@ -60,60 +88,126 @@ interface Draft {
 
 const STAYS: Vec3 = [0, 0, 0];
 
-/** The corners of a loop, counter-clockwise, first not repeated. */
+/**
+ * Points along a loop, counter-clockwise, first not repeated. Long sides of a polygon are divided, so that their upper edge can sink
+ * where the face beside it is worn.
+ */
 function ringOf(loop: Loop, segments: number): Ring {
   if (loop.kind === 'polygon') {
-    return polygonArea(loop.corners) > 0 ? loop.corners : loop.corners.toReversed();
+    const corners = polygonArea(loop.corners) > 0 ? loop.corners : loop.corners.toReversed();
+    const sides = corners.map((corner, i) => [corner, corners[(i + 1) % corners.length]] as const);
+    const length = ([[ax, ay], [bx, by]]: (typeof sides)[number]) => Math.hypot(bx - ax, by - ay);
+    const piece = sides.reduce((sum, side) => sum + length(side), 0) / segments;
+    return sides.flatMap((side) => {
+      const [[ax, ay], [bx, by]] = side;
+      const pieces = Math.max(1, Math.round(length(side) / piece));
+      return Array.from({ length: pieces }, (_, i) => {
+        const share = i / pieces;
+        return { x: ax + share * (bx - ax), y: ay + share * (by - ay), isCorner: i === 0 };
+      });
+    });
   }
   const count = loop.role === 'hole' ? HOLE_SEGMENTS : segments;
   const [x, y] = loop.centre;
   return Array.from({ length: count }, (_, i) => {
     const angle = (TURN * i) / count;
-    return [x + loop.radius * Math.cos(angle), y + loop.radius * Math.sin(angle)] as const;
+    const [dx, dy] = [loop.radius * Math.cos(angle), loop.radius * Math.sin(angle)];
+    return { x: x + dx, y: y + dy, isCorner: false };
   });
 }
 
-/** A wall from the face down to the back. Circles are rounded by their normals, corners of a polygon stay sharp. */
-function addWall(draft: Draft, loop: Loop, ring: Ring): void {
-  const { body, faces } = draft.part;
-  const outward = loop.role === 'edge' ? 1 : -1;
+/** A round wall from the face down to the back, its corners rounded by their normals. */
+function addRoundWall(draft: Draft, { role, centre, radius }: Circle, ring: Ring): void {
+  const outward = role === 'edge' ? 1 : -1;
   for (let i = 0; i < ring.length; i++) {
-    const ends = [ring[i], ring[(i + 1) % ring.length]];
-    const [[ax, ay], [bx, by]] = ends;
-    const length = Math.hypot(bx - ax, by - ay);
     const first = draft.position.length / 3;
-    for (const [x, y] of ends) {
-      const normal: Vec3 =
-        loop.kind === 'circle'
-          ? [
-              (outward * (x - loop.centre[0])) / loop.radius,
-              (outward * (y - loop.centre[1])) / loop.radius,
-              0,
-            ]
-          : [(outward * (by - ay)) / length, (outward * (ax - bx)) / length, 0];
-      const top = body.height(x, y);
-      const place = placeOn(faces[0], x, y);
-      addVertex(draft, [x, y, top], normal, place, inwardAt(faces[0], place));
-      addVertex(draft, [x, y, top - body.thickness], normal, place, STAYS);
+    for (const point of [ring[i], ring[(i + 1) % ring.length]]) {
+      const normal: Vec3 = [
+        (outward * (point.x - centre[0])) / radius,
+        (outward * (point.y - centre[1])) / radius,
+        0,
+      ];
+      addTop(draft, point, normal);
+      addBottom(draft, point, normal);
     }
-    const [top, bottom, nextTop, nextBottom] = [first, first + 1, first + 2, first + 3];
-    draft.index.push(
-      ...(outward > 0
-        ? [top, bottom, nextBottom, top, nextBottom, nextTop]
-        : [top, nextBottom, bottom, top, nextTop, nextBottom]),
-    );
+    addTriangle(draft, outward, first, first + 1, first + 3);
+    addTriangle(draft, outward, first, first + 3, first + 2);
   }
+}
+
+/**
+ * The flat walls of an outline. Along the face they are divided and may sink as far as the lowest tenth; below that they run from corner
+ * to corner, as the back does.
+ */
+function addFlatWalls(draft: Draft, role: Loop['role'], ring: Ring): void {
+  const outward = role === 'edge' ? 1 : -1;
+  const corners = ring.flatMap(({ isCorner }, i) => (isCorner ? [i] : []));
+  for (const [k, from] of corners.entries()) {
+    const to = corners[k + 1] ?? ring.length;
+    const side = Array.from({ length: to - from + 1 }, (_, i) => ring[(from + i) % ring.length]);
+    const [a, b] = [side[0], side[side.length - 1]];
+    const length = Math.hypot(b.x - a.x, b.y - a.y);
+    const normal: Vec3 = [(outward * (b.y - a.y)) / length, (outward * (a.x - b.x)) / length, 0];
+    const first = draft.position.length / 3;
+    addBottom(draft, a, normal);
+    addBottom(draft, b, normal);
+    for (const point of side) {
+      addTop(draft, point, normal);
+      addBottom(draft, point, normal, FOOT);
+    }
+    for (let i = 0; i + 1 < side.length; i++) {
+      const top = first + 2 + 2 * i;
+      addTriangle(draft, outward, top, top + 1, top + 3);
+      addTriangle(draft, outward, top, top + 3, top + 2);
+      addTriangle(draft, outward, top + 1, first, top + 3);
+    }
+    addTriangle(draft, outward, first + 1 + 2 * side.length, first, first + 1);
+  }
+}
+
+/** @param outward  1 when the corners are counter-clockwise seen from outside the metal, -1 when clockwise */
+function addTriangle(draft: Draft, outward: number, a: number, b: number, c: number): void {
+  if (outward > 0) draft.index.push(a, b, c);
+  else draft.index.push(a, c, b);
+}
+
+/** Lines along a loop at the face and at the back; down the corners too where it has corners. */
+function addEdges(edges: Draft, ring: Ring): void {
+  for (const [i, point] of ring.entries()) {
+    const next = ring[(i + 1) % ring.length];
+    addTop(edges, point, STAYS);
+    addTop(edges, next, STAYS);
+    addBottom(edges, point, STAYS);
+    addBottom(edges, next, STAYS);
+    if (!point.isCorner) continue;
+    addTop(edges, point, STAYS);
+    addBottom(edges, point, STAYS);
+  }
+}
+
+/** A vertex at the running face, which it rides on. */
+function addTop(draft: Draft, { x, y }: RingPoint, normal: Vec3): void {
+  const { body, faces } = draft.part;
+  const place = placeOn(faces[0], x, y);
+  addVertex(draft, [x, y, body.height(x, y)], normal, place, inwardAt(faces[0], place));
+}
+
+/** A vertex at the back, or a share of the thickness above it; it never moves. */
+function addBottom(draft: Draft, { x, y }: RingPoint, normal: Vec3, above = 0): void {
+  const { body, faces } = draft.part;
+  const z = body.height(x, y) - body.thickness * (1 - above);
+  addVertex(draft, [x, y, z], normal, placeOn(faces[0], x, y), STAYS);
 }
 
 /** A flat back, cut out along all loops. */
 function addFlatBack(draft: Draft, rings: readonly Ring[]): void {
-  const { body, faces } = draft.part;
   const first = draft.position.length / 3;
-  const places = rings.flat();
-  const starts = rings.map((_, i) => rings.slice(0, i).reduce((sum, ring) => sum + ring.length, 0));
-  for (const [x, y] of places) {
-    addVertex(draft, [x, y, body.height(x, y) - body.thickness], [0, 0, -1], placeOn(faces[0], x, y), STAYS);
-  }
+  // Along the back sides need no division, and earcut would leave such points out.
+  const corners = rings.map((ring) => ring.filter(({ isCorner }) => isCorner || !ring[0].isCorner));
+  const points = corners.flat();
+  const starts = corners.map((_, i) => corners.slice(0, i).reduce((sum, ring) => sum + ring.length, 0));
+  for (const point of points) addBottom(draft, point, [0, 0, -1]);
+  const places = points.map(({ x, y }) => [x, y] as const);
   const triangles = earcut(places.flat(), starts.slice(1));
   for (let i = 0; i < triangles.length; i += 3) {
     const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]];
@@ -134,7 +228,7 @@ function addConeBack(draft: Draft, rings: readonly Ring[]): void {
     const across = i / edge.length;
     const [nx, ny, nz] = faces[0].normal(grid.u0, grid.v0 + across * grid.columns * grid.dv);
     for (const [ring, along] of [[edge, 1] as const, [bore, 0] as const]) {
-      const [x, y] = ring[i % edge.length];
+      const { x, y } = ring[i % edge.length];
       const z = body.height(x, y) - body.thickness;
       addVertex(draft, [x, y, z], [-nx, -ny, -nz], [across, along], STAYS);
     }

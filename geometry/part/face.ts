@@ -101,6 +101,17 @@ export function eachRow(metal: (row: number) => RowMetal): (row: number) => RowM
   };
 }
 
+/** True when the face's edge runs through the cell: part of it is hole or lies off the face. */
+export function isCutCell(face: Face, cell: number): boolean {
+  return face.cover !== null && face.cover[cell] < 1;
+}
+
+/** False for a sample that lies in a hole or off the face: nothing there can be the deepest place. Row and column count in cells. */
+export function isOnFace(face: Face, cell: number, row: number, column: number): boolean {
+  const { grid } = face;
+  return !isCutCell(face, cell) || face.holds(grid.u0 + row * grid.du, grid.v0 + column * grid.dv);
+}
+
 /** The face's own coordinates of a grid point. */
 export function toFacePoint(face: Face, u: number, v: number): FacePoint {
   return face.columnsAre === 'first' ? [v, u] : [u, v];

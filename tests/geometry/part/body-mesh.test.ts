@@ -75,7 +75,9 @@ describe('the body of a plate as triangles', () => {
     expect(areaOf(mesh, isDown)).toBeCloseTo(7800, 3);
     expect(areaOf(mesh, isLevel)).toBeCloseTo((420 + 100) * 18, 3);
     const front = mirroredBack(mesh);
-    expect(openSides([mesh, front])).toBe(0);
+    // Open along the face alone: as many sides as its edges are divided into.
+    const alongFace = mesh.edges.position.filter((z, i) => i % 3 === 2 && z === 0).length;
+    expect(openSides([mesh])).toBe((alongFace - 10) / 2);
     const { volume, centroid } = solidOf([mesh, front]);
     expect(volume).toBeCloseTo(7800 * 18, 1);
     expect(centroid[0]).toBeCloseTo(53.4615385, 4);
@@ -125,6 +127,21 @@ describe('the body of a plate as triangles', () => {
     }
     // Two a side: 255 of the rim and 64 of each hole.
     expect(riding).toBe(2 * (255 + 6 * 64));
+  });
+
+  test('its edges run round rim, bore and holes at the face and at the back, and down the corners of an outline', () => {
+    const length = (part: Part) => {
+      const { position } = bodyMesh(part).edges;
+      let sum = 0;
+      for (let i = 0; i < position.length; i += 6) {
+        sum += Math.hypot(position[i] - position[i + 3], position[i + 1] - position[i + 4], position[i + 2] - position[i + 5]);
+      }
+      return sum;
+    };
+    const girth = (n: number, r: number) => 2 * n * r * Math.sin(Math.PI / n);
+    expect(length(round({}))).toBeCloseTo(2 * (girth(255, 160) + girth(255, 60) + 6 * girth(64, 7)), 1);
+    const outline = wearPlate({ ...plate(), shape: L_SHAPE }, 1);
+    expect(length(outline)).toBeCloseTo(2 * (420 + 100) + 10 * 18, 3);
   });
 
   test('only the back of a cone is left uncut, and says where', () => {
