@@ -69,6 +69,8 @@ function answerTo(args: readonly string[], from: string): Answer {
 
   const file = readText(request.file, from);
   if ('fault' in file) return file;
+  if (typeof request.output === 'object' && isSameFile(request.file, request.output.page, from))
+    return { fault: `--sheet: ${request.output.page} is the job itself; write the sheet to another file.` };
   const read = readJob(file.text);
   if ('faults' in read) return { fault: read.faults.map(faultText).join('\n') };
 
@@ -127,6 +129,8 @@ function readArguments(args: readonly string[]): Request | Refusal {
   const page = given.get('sheet');
   if (page !== undefined && given.has('json'))
     return { fault: 'Choose one of --json and --sheet, not both.' };
+  if (page !== undefined && /\.json$/i.test(page))
+    return { fault: `--sheet: ${page} is the name of a job, not of a page: --sheet sheet.html` };
   const cell = readCell(given.get('cell'));
   if (typeof cell === 'object' && cell !== null) return cell;
   return {
@@ -166,19 +170,31 @@ function writeText(file: string, from: string, text: string): Answer {
   }
 }
 
-function reason(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? error.code : null;
-  switch (code) {
-    case 'ENOENT':
-      return 'there is no such file or folder';
-    case 'EISDIR':
-      return 'that is a folder';
-    case 'EACCES':
-    case 'EPERM':
-      return 'it is not allowed for you';
-    default:
-      return error instanceof Error ? error.message : String(error);
+/** Also by another name: the sheet must not take the place of the job it was made from. */
+function isSameFile(file: string, page: string, from: string): boolean {
+  try {
+    const [job, sheet] = [file, page].map((name) => statSync(resolve(from, name)));
+    return job.dev === sheet.dev && job.ino === sheet.ino;
+  } catch {
+    return false;
   }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file or folder',
+  ENOTDIR: 'part of its path is a file and not a folder',
+  EISDIR: 'that is a folder',
+  EACCES: 'it is not allowed for you',
+  EPERM: 'it is not allowed for you',
+  EROFS: 'nothing can be written there',
+  ENOSPC: 'the disk is full',
+  ENAMETOOLONG: 'its name is too long',
+  ELOOP: 'its links lead round in a circle',
+};
+
+function reason(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  return REASONS[code] ?? `the system says ${code === '' ? 'no more' : code}`;
 }
 
 /** The engine refuses a cell size that would need more cells than it can hold with a RangeError that says so in a sentence. */
@@ -192,7 +208,11 @@ function withinReach<T>(work: () => T): { readonly value: T } | Refusal {
 }
 
 function terminal(): Streams {
-  // A reader such as `head` may close the pipe early; that is no fault of the job.
-  process.stdout.on('error', () => {});
+  process.stdout.on('error', (error) => {
+    // A reader such as `head` may close the pipe early; that is no fault of the job.
+    if ('code' in error && error.code === 'EPIPE') return;
+    process.exitCode = 2;
+    process.stderr.write(`The answer could not be written: ${reason(error)}.\n`);
+  });
   return { out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text) };
 }

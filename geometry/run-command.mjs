@@ -11,7 +11,9 @@ const built = join(project, '.build', 'command', 'fettle.mjs');
 if (timeOf(built) < newest()) await buildCommand();
 const { runCommand } = await import(pathToFileURL(built).href);
 // npm moves to the project's folder and says in INIT_CWD where the person was.
-process.exitCode = await runCommand(process.argv.slice(2), process.env.INIT_CWD ?? process.cwd());
+const exit = await runCommand(process.argv.slice(2), process.env.INIT_CWD ?? process.cwd());
+// An answer that could not be written has set a code already.
+process.exitCode ??= exit;
 
 /** When the latest of everything the built file is made of was changed. Folders count: one changes when a file in it goes. */
 function newest() {

@@ -14,8 +14,10 @@ function inBrowser(name: string, include: string): TestProjectInlineConfiguratio
       environment: 'node',
       globalSetup: ['tests/browser/setup.ts'],
       fileParallelism: false,
-      testTimeout: 60_000,
+      // The processor draws in place of a graphics card, and shares two cores with the tests: waiting long costs nothing.
+      testTimeout: 180_000,
       hookTimeout: 60_000,
+      expect: { poll: { timeout: 30_000, interval: 100 } },
     },
   };
 }

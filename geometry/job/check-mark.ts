@@ -49,13 +49,18 @@ function checkRanges(mark: Mark, part: Part, face: string, field: string): Fault
   if (mark.kind !== 'patch') return [];
   const angle = angleCoordinate(part, face);
   return [mark.first, mark.second].flatMap((range, i) => {
-    if (range == null || (angle === i ? range[0] !== range[1] : range[0] < range[1])) return [];
+    if (range == null || (angle === i ? spansAngle(range) : range[0] < range[1])) return [];
     const needs =
       angle === i
         ? 'two different angles; the whole turn is [0, 360]'
         : 'from the smaller number to the larger';
     return [{ field: `${field}.${i === 0 ? 'first' : 'second'}`, found: shown(range), needs }];
   });
+}
+
+/** False for an angle and itself, however many turns back it is written: [360, 0] may mean all or nothing. */
+function spansAngle([from, to]: readonly [number, number]): boolean {
+  return to > from || (from - to) % 360 !== 0;
 }
 
 function checkRadii(mark: Mark, part: Part, face: string, field: string): Fault[] {

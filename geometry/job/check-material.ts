@@ -24,8 +24,15 @@ function checkParts(material: Readable<FillerFile> | Readable<CoatFile>, field: 
   if (densityA === undefined && densityB != null) faults.push(missing(`${field}.densityA`, needs));
   if (densityB === undefined && densityA != null) faults.push(missing(`${field}.densityB`, needs));
   for (const [i, pack] of (packs ?? []).entries()) {
-    if (pack === null || pack.mass !== undefined || pack.volume !== undefined) continue;
-    faults.push(missing(`${field}.packs[${i}].mass`, 'a mass in g, or a volume in cm3 in its place'));
+    if (pack === null) continue;
+    const { mass, volume } = pack;
+    const at = `${field}.packs[${i}].mass`;
+    if (mass === undefined && volume === undefined)
+      faults.push(missing(at, 'a mass in g, or a volume in cm3 in its place'));
+    if (mass != null && volume != null) {
+      const left = 'left out beside a volume: a pack has one of the two';
+      faults.push({ field: at, found: shown(mass), needs: left, problem: `${mass} is to be ${left}` });
+    }
   }
   return faults;
 }

@@ -1,4 +1,12 @@
-import { type Corner, distinctCorners, isFlat, isInside, meetingSides, type Side } from './corners.ts';
+import {
+  type Corner,
+  distinctCorners,
+  isFlat,
+  isInside,
+  isLine,
+  meetingSides,
+  type Side,
+} from './corners.ts';
 import type { Fault } from './fault.ts';
 
 /**
@@ -16,8 +24,11 @@ export function checkPolygon(
     return [{ field, found: `a polygon of ${distinct.length} different corners`, needs: 'one of 3 or more' }];
   }
   const drawn = inPicture(distinct);
-  if (isFlat(drawn)) return [{ field, found: 'a polygon without area', needs: 'one that encloses an area' }];
   const meeting = meetingSides([drawn]);
+  // A bow tie has no area either, but that its sides cross is what can be put right.
+  if (isFlat(drawn) && (meeting === null || isLine(drawn))) {
+    return [{ field, found: 'a polygon without area', needs: 'one that encloses an area' }];
+  }
   if (meeting === null) return [];
   const needs = 'a polygon whose sides do not cross or touch';
   const found = `${sideWords(distinct, meeting[0])} meets ${sideWords(distinct, meeting[1])}`;

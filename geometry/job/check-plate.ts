@@ -2,6 +2,7 @@ import { holePolygon, holesOfCircle } from './bolt-circle.ts';
 import { checkHoles, checkPolygon } from './check-outline.ts';
 import type { Corner } from './corners.ts';
 import { type Fault, missing, shown } from './fault.ts';
+import { LARGEST_MM } from './field-kinds.ts';
 import type { BoltCircleFile, WearPlateFile } from './job-file.ts';
 import type { Readable } from './readable.ts';
 
@@ -56,7 +57,13 @@ function checkCircles(plate: Plate, field: string): Fault[] {
   for (const { circle, at } of circles) {
     if (circle === null) continue;
     const { circleDiameter, holeDiameter, count } = circle;
-    if (circleDiameter == null || holeDiameter == null) continue;
+    if (holeDiameter == null) continue;
+    if (outer != null && bore != null && bore < outer && holeDiameter >= (outer - bore) / 2) {
+      const needs = `smaller than ${(outer - bore) / 2}, the metal between boreDiameter and outerDiameter`;
+      faults.push({ field: `${at}.holeDiameter`, found: shown(holeDiameter), needs });
+      continue;
+    }
+    if (circleDiameter == null) continue;
     const found = shown(circleDiameter);
     if (outer != null && circleDiameter + holeDiameter >= outer) {
       const needs = `less than ${outer - holeDiameter}, where holes of ${holeDiameter} lie inside outerDiameter ${outer}`;
@@ -105,7 +112,8 @@ function checkCirclePairs(circles: readonly PlacedCircle[]): Fault[] {
 function checkOutlinePlate(plate: Plate, field: string): Fault[] {
   const faults: Fault[] = [];
   for (const name of ['outerDiameter', 'boreDiameter', 'coneAngle'] as const) {
-    const value = plate[name];
+    // An outline that could not be read may not be meant at all.
+    const value = plate.outline === null ? null : plate[name];
     if (value == null || (name === 'coneAngle' && value === 0)) continue;
     const needs = name === 'coneAngle' ? '0 beside an outline, which is flat' : 'left out beside an outline';
     faults.push({
@@ -117,12 +125,29 @@ function checkOutlinePlate(plate: Plate, field: string): Fault[] {
   }
   const edge = plate.outline?.edge;
   if (edge == null) return faults;
-  const edgeFaults = checkPolygon(edge, `${field}.outline.edge`);
+  const edgeFaults = [...checkExtent(edge, field), ...checkPolygon(edge, `${field}.outline.edge`)];
   const holes = outlineHoles(plate, field);
   const holeFaults = holes.map((hole) => checkPolygon(hole.corners, hole.field));
   const sound = holes.filter((_, i) => holeFaults[i].length === 0);
   const placing = edgeFaults.length === 0 ? checkHoles(edge, sound) : [];
   return [...faults, ...edgeFaults, ...holeFaults.flat(), ...placing];
+}
+
+/** An outline is no larger than a plate that is given by its diameter; a slip in the unit is. */
+function checkExtent(edge: readonly Corner[], field: string): Fault[] {
+  const extents = [0, 1].map((i) => {
+    const along = edge.map((corner) => corner[i]);
+    return Math.max(...along) - Math.min(...along);
+  });
+  const most = Math.max(...extents);
+  if (most <= LARGEST_MM) return [];
+  return [
+    {
+      field: `${field}.outline.edge`,
+      found: `an outline ${most} mm long`,
+      needs: `at most ${LARGEST_MM} mm`,
+    },
+  ];
 }
 
 function outlineHoles(plate: Plate, field: string): { corners: readonly Corner[]; field: string }[] {

@@ -24,6 +24,16 @@ export function isFlat(corners: readonly Corner[]): boolean {
   return Math.abs(twiceArea) <= 2e-9 * girth * girth;
 }
 
+/** True when all corners lie on one line, to a billionth of its length. */
+export function isLine(corners: readonly Corner[]): boolean {
+  const [x0, y0] = corners[0];
+  const away = ([x, y]: Corner) => Math.hypot(x - x0, y - y0);
+  const far = corners.reduce((a, b) => (away(b) > away(a) ? b : a));
+  const [dx, dy] = [far[0] - x0, far[1] - y0];
+  const least = 1e-9 * (dx * dx + dy * dy);
+  return corners.every(([x, y]) => Math.abs((x - x0) * dy - (y - y0) * dx) <= least);
+}
+
 /** True when the point lies inside the polygon (even-odd; a point on a side may fall either way). */
 export function isInside([x, y]: Corner, corners: readonly Corner[]): boolean {
   let inside = false;

@@ -39,7 +39,8 @@ export function radiusCoordinate(part: Part, face: string): 0 | null {
   return angleCoordinate(part, face) === 1 ? 0 : null;
 }
 
-/** True for the plate with a rim and a bore, false for the one given by an outline. */
+/** True for the plate with a rim and a bore, false for the one given by an outline; unread, the diameters beside it tell. */
 function isRound(part: Part): boolean {
-  return part.kind !== 'wear-plate' || part.outline === undefined;
+  if (part.kind !== 'wear-plate' || part.outline === undefined) return true;
+  return part.outline === null && part.outerDiameter !== undefined;
 }

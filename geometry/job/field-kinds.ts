@@ -73,7 +73,7 @@ function rangeWords(range: Range): string {
 }
 
 /** Nothing that fits on a bench is larger; a slip in the unit is. */
-const LARGEST_MM = 10_000;
+export const LARGEST_MM = 10_000;
 
 export const length = quantity('a length in mm', { above: 0, most: LARGEST_MM });
 export const depth = quantity('a depth in mm', { least: 0, most: LARGEST_MM });

@@ -19,6 +19,10 @@ const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])/y;
 const WORD = /(?:true|false|null)(?!\w)/y;
 const BARE_NUMBER = /(?:NaN|[+-]?Infinity)(?!\w)/y;
 
+/** Limits of the scan, far beyond any job: what passes them is told at once, however large the file. */
+const DEEPEST_SCAN = 1000;
+const MOST_BARE = 10_000;
+
 type Place = 'value' | 'value or ]' | 'name' | 'name or }' | 'after value';
 
 const NEEDS = {
@@ -60,6 +64,7 @@ export function scanJson(text: string): JsonScan {
         at += 1;
       }
     } else if (sign === '{' || sign === '[') {
+      if (open.length === DEEPEST_SCAN) return stop(at, 'less nesting');
       open.push(sign);
       place = sign === '{' ? 'name or }' : 'value or ]';
       at += 1;
@@ -77,7 +82,7 @@ export function scanJson(text: string): JsonScan {
       at = Math.max(skip(NUMBER, text, at), skip(WORD, text, at));
       if (at === start) {
         at = skip(BARE_NUMBER, text, at);
-        if (at === start) return stop(at, NEEDS[place]);
+        if (at === start || bareNumbers.length === MOST_BARE) return stop(start, NEEDS[place]);
         bareNumbers.push([start, at]);
       }
       place = 'after value';

@@ -33,10 +33,18 @@ export function tooLarge(bytes: number): Fault {
   };
 }
 
+/** A value that the end of the file cut off: `118.`, `-`, `tru`. */
+const BEGUN = /^(?:-|-?\d+(?:\.|\.?\d*[eE][+-]?)|t(?:ru?)?|f(?:a(?:ls?)?)?|n(?:ul?)?)$/;
+/** What bytes that are no UTF-8 are read as, and signs that no text holds. */
+const NO_TEXT = /[^\P{Cc}\t\n\r]|\p{Cf}|\uFFFD/u;
+/** Looks like a space and is none: from a web page or a word processor. */
+const STRANGE_BLANK = /^[^\S\t\n\r ]$/;
+
 function notJson(text: string, at: number, needs: string): Fault {
   const before = text.slice(0, at).split('\n');
   const place = `line ${before.length}, column ${before[before.length - 1].length + 1}`;
-  if (at >= text.trimEnd().length) {
+  const rest = text.slice(at).trimEnd();
+  if (rest === '' || (needs.startsWith('a value') && BEGUN.test(rest))) {
     return {
       field: WHOLE_FILE,
       found: `the end at ${place}`,
@@ -45,7 +53,11 @@ function notJson(text: string, at: number, needs: string): Fault {
     };
   }
   const word = /^(?:[\w.+-]+|\S)/.exec(text.slice(at, at + 24))?.[0] ?? text[at];
-  const found = JSON.stringify(word);
+  if (NO_TEXT.test(word)) {
+    const found = `something other than text at ${place}`;
+    return { field: WHOLE_FILE, found, needs, problem: `${found}, needs a job saved as text in UTF-8` };
+  }
+  const found = STRANGE_BLANK.test(word) ? 'a blank that is no ordinary space' : JSON.stringify(word);
   return {
     field: WHOLE_FILE,
     found: `${found} at ${place}`,

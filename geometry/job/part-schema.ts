@@ -16,10 +16,12 @@ import {
 import { MOST_MARKS, markSchema } from './mark-schema.ts';
 import { z } from './zod.ts';
 
-const ID_NEEDS = 'a short name without ":" or "*"';
+const ID_NEEDS = 'a name of 1 to 64 characters on one line, without ":" or "*"';
+/** Neither blank nor with a line break or another control character: it stands in the tables of the sheet. */
+const ID = /^(?=.*\S)[^:*\p{Cc}\u2028\u2029]{1,64}$/u;
 const id = z
   .string({ error: ID_NEEDS })
-  .regex(/^[^:*]{1,64}$/, { error: ID_NEEDS })
+  .regex(ID, { error: ID_NEEDS })
   .describe('Names the part in this job');
 
 const wear = list(markSchema, 'marks', 0, MOST_MARKS).default([]).describe('Applied in the order given');

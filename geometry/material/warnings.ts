@@ -1,6 +1,6 @@
 import type { FillMap } from '../fill/fill-map.ts';
 import type { Region } from '../fill/region.ts';
-import type { Filler, Job } from '../job/job.ts';
+import type { Coat, Filler, Job } from '../job/job.ts';
 import type { Warning } from '../job/warning.ts';
 import type { Density, Fraction, Mm } from '../units.ts';
 import { batchCount, MOST_BATCHES } from './batch.ts';
@@ -9,10 +9,12 @@ import { densityMismatch, type Mix, mixedDensity } from './mix.ts';
 
 /** A stated density further than this from the one of A, B and the ratio means that one of the four numbers is wrong. */
 const DENSITY_TOLERANCE: Fraction = 0.03;
+/** An allowance over the coats' film by less than this is nothing that a depth gauge would show. */
+const SAME_THICKNESS: Mm = 0.02;
 
 /**
  * What should worry someone about the materials: densities that contradict each other, fill too thin or too deep for the filler,
- * and more mixes than can be listed.
+ * more left free for the coat than it builds, and more mixes than can be listed.
  * @param fills  of every face, for the depth of each filled region
  */
 export function materialWarnings(job: Job, fills: readonly FillMap[], need: FillerNeed): Warning[] {
@@ -20,6 +22,7 @@ export function materialWarnings(job: Job, fills: readonly FillMap[], need: Fill
     ...densityWarning('filler', job.filler),
     ...densityWarning('coat', job.coat),
     ...buildWarnings(job.filler, fills),
+    ...allowanceWarning(job.coat, fills),
     ...batchWarning(need),
   ];
 }
@@ -74,6 +77,24 @@ function buildWarnings(filler: Filler, fills: readonly FillMap[]): Warning[] {
   return warnings;
 }
 
+/** The coat adds its film and no more: what is left free beyond that stays low, and is in neither material. */
+function allowanceWarning(coat: Coat, fills: readonly FillMap[]): Warning[] {
+  const film = coat.coats * coat.dryFilm;
+  const low = fills.filter(
+    ({ regions, allowance }) =>
+      allowance > film + SAME_THICKNESS && regions.some(({ action }) => action === 'fill'),
+  );
+  if (low.length === 0) return [];
+  const allowance = Math.max(...low.map((fill) => fill.allowance));
+  return [
+    {
+      code: 'allowance-too-thick',
+      field: 'repair.coatAllowance',
+      text: `The filler stops ${mm(allowance)} under the surface and the coats build ${mm(film)}: filled places stay ${mm(allowance - film)} low, and wear shallower than the allowance gets no filler. Make the two agree.`,
+    },
+  ];
+}
+
 function batchWarning(need: FillerNeed): Warning[] {
   const count = batchCount(need.volume, need.largestBatch);
   if (count <= MOST_BATCHES) return [];
@@ -81,7 +102,7 @@ function batchWarning(need: FillerNeed): Warning[] {
     {
       code: 'too-many-batches',
       field: 'repair.applicationRate',
-      text: `Filling would take ${count} mixes; more than ${MOST_BATCHES} are not listed. Check the working time, its mass and the application rate.`,
+      text: `Filling would take ${count > 1e6 ? 'more than a million' : count} mixes; more than ${MOST_BATCHES} are not listed. Check the working time, its mass and the application rate.`,
     },
   ];
 }

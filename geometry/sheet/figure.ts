@@ -2,7 +2,9 @@
 export function figure(value: number): string {
   const size = Math.abs(value);
   // Limits sit at half a last digit, so that 99.96 reads 100 and not 100.0.
-  return value.toFixed(size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2);
+  const text = value.toFixed(size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2);
+  // What rounds to nothing has no sign: float dust of a difference would read -0.00.
+  return text === '-0.00' ? '0.00' : text;
 }
 
 /** A length, mm, as a depth gauge shows it. */

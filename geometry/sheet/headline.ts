@@ -1,7 +1,7 @@
 import type { PackCount } from '../material/pack.ts';
 import type { Weighing } from '../material/weighing.ts';
 import { counted, figure, gauge, plain } from './figure.ts';
-import type { CoatResult, FillerResult, PartResult } from './result.ts';
+import type { CoatResult, FillerResult, PartResult, Result } from './result.ts';
 
 /** A sentence to be read from two metres, and what belongs to it. */
 export interface Headline {
@@ -9,7 +9,26 @@ export interface Headline {
   readonly notes: readonly string[];
 }
 
-export function puttyHeadline(filler: FillerResult): Headline {
+/** What to mix, then what wall each part has left; in that order on every sheet. */
+export function headlines(result: Result): Headline[] {
+  const left = result.warnings.filter(({ code }) => code === 'not-worked-out').map(({ field = '' }) => field);
+  const marks = left.filter((field) => field.includes('.wear['));
+  const all = left.filter((field) => field.startsWith('parts['));
+  return [
+    noted(puttyHeadline(result.filler), all),
+    noted(coatHeadline(result.coat), all),
+    ...result.parts.map((part) => noted(wallHeadline(part), marks)),
+  ];
+}
+
+/** What is left out must not be overlooked: without it "nothing to fill" could be wrong. */
+function noted({ lead, notes }: Headline, left: readonly string[]): Headline {
+  if (left.length === 0) return { lead, notes };
+  const what = counted(left.length, 'part or mark', 'parts or marks');
+  return { lead, notes: [`without ${what} not worked out yet, see the warnings`, ...notes] };
+}
+
+function puttyHeadline(filler: FillerResult): Headline {
   if (filler.volume === 0) return { lead: 'Nothing to fill', notes: [] };
   const mixes = filler.batches.length > 0 ? ` in ${counted(filler.batches.length, 'mix', 'mixes')}` : '';
   return {
@@ -23,7 +42,7 @@ export function puttyHeadline(filler: FillerResult): Headline {
   };
 }
 
-export function coatHeadline(coat: CoatResult): Headline {
+function coatHeadline(coat: CoatResult): Headline {
   if (coat.volume === 0) return { lead: 'Nothing to coat', notes: [] };
   return {
     lead: `Mix ${figure(coat.volume)} mL of coat for ${counted(coat.perCoat.length, 'coat', 'coats')}`,
@@ -36,7 +55,7 @@ export function coatHeadline(coat: CoatResult): Headline {
   };
 }
 
-export function wallHeadline({ id, thinnest, lostVolume, lostMass }: PartResult): Headline {
+function wallHeadline({ id, thinnest, lostVolume, lostMass }: PartResult): Headline {
   return {
     lead:
       thinnest.remaining > 0 ? `${id}: ${gauge(thinnest.remaining)} mm of wall left` : `${id}: worn through`,

@@ -1,6 +1,6 @@
 import type { Estimate } from '../estimate.ts';
 import { basisOf } from './basis.ts';
-import { coatHeadline, type Headline, puttyHeadline, wallHeadline } from './headline.ts';
+import { type Headline, headlines } from './headline.ts';
 import { html, type Markup } from './markup.ts';
 import { type Result, toResult } from './result.ts';
 import { sheetPictures } from './sheet-pictures.ts';
@@ -38,7 +38,7 @@ function bodyOf(estimate: Estimate): Markup {
   return html`<article class="sheet">
 ${head(estimate)}
 <section class="sheet-figures" aria-label="Quantities">
-${[puttyHeadline(result.filler), coatHeadline(result.coat), ...result.parts.map(wallHeadline)].map(figureCard)}
+${headlines(result).map(figureCard)}
 </section>
 ${warnings(result)}
 ${estimate.parts.map(

@@ -1,7 +1,7 @@
 import type { Estimate } from '../estimate.ts';
 import { basisOf } from './basis.ts';
 import { figure, gauge } from './figure.ts';
-import { coatHeadline, type Headline, puttyHeadline, wallHeadline } from './headline.ts';
+import { type Headline, headlines } from './headline.ts';
 import { placeText, stretchesText } from './place-text.ts';
 import { type PartResult, type Result, toResult } from './result.ts';
 import { textTable, wrapped } from './text-table.ts';
@@ -16,9 +16,7 @@ export function sheetText(estimate: Estimate): string {
   const { title } = estimate.job;
   const sections: readonly (readonly string[])[] = [
     wrapped(title.trim() === '' ? 'Repair sheet' : title, WIDTH, ''),
-    [puttyHeadline(result.filler), coatHeadline(result.coat), ...result.parts.map(wallHeadline)].flatMap(
-      headlineLines,
-    ),
+    headlines(result).flatMap(headlineLines),
     titled('Faces', facesTable(result)),
     ...result.parts.map((part) =>
       titled(`Regions of ${part.id}, deepest first`, regionsTable(estimate, part)),
@@ -35,10 +33,12 @@ export function sheetText(estimate: Estimate): string {
       bullets(basisOf(estimate, result).map(({ what, how, source }) => `${what}: ${how} [${source}]`)),
     ),
   ];
-  return `${sections
+  const text = sections
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
-    .join('\n\n')}\n`;
+    .join('\n\n');
+  // Names come from the file: what steers a terminal must not.
+  return `${text.replace(/[^\P{Cc}\n]/gu, '')}\n`;
 }
 
 function headlineLines({ lead, notes }: Headline): string[] {
@@ -58,10 +58,9 @@ function facesTable({ parts }: Result): string[] {
       figure(face.leftVolume),
     ]),
   );
-  return textTable(
+  return limited(
     ['part', 'face', '>area cm2', '>worn cm2', '>deepest mm', '>lost mL', '>fill mL', '>left mL'],
     rows,
-    WIDTH,
   );
 }
 

@@ -1,5 +1,14 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  rmSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -95,6 +104,17 @@ describe('what cannot be used ends with 2, a sentence on standard error and noth
     ['an unknown option', [SAMPLE, '--jason'], /^--jason is not an option/],
     ['a value for --json', ['--json=1', SAMPLE], /^--json takes no value/],
     ['--json with --sheet', [SAMPLE, '--json', '--sheet', 'x.html'], /^Choose one of --json and --sheet/],
+    [
+      'a sheet named as a job',
+      [SAMPLE, '--sheet', 'b.job.json'],
+      /^--sheet: b\.job\.json is the name of a job/,
+    ],
+    [
+      'a name below a file',
+      ['words.json/deep.json'],
+      /could not be read: part of its path is a file and not a folder\.$/,
+    ],
+    ['a name without end', ['x'.repeat(5000)], /could not be read: its name is too long\.$/],
     ['--sheet without a name', [SAMPLE, '--sheet'], /^--sheet needs a value/],
     ['--sheet before another option', ['--sheet', '--cell', '1', SAMPLE], /^--sheet needs a value/],
     ['--cell without a number', [SAMPLE, '--cell'], /^--cell needs a value/],
@@ -125,6 +145,16 @@ describe('what cannot be used ends with 2, a sentence on standard error and noth
     );
   });
 
+  test('a sheet never takes the place of the job it is made from, by whatever name', () => {
+    writeFileSync(join(folder, 'only-copy'), sample);
+    for (const page of ['only-copy', './only-copy', join(folder, 'only-copy')]) {
+      const { exit, out, err } = run(['only-copy', '--sheet', page, ...COARSE], folder);
+      expect({ exit, out }).toEqual({ exit: 2, out: '' });
+      expect(err).toBe(`--sheet: ${page} is the job itself; write the sheet to another file.\n`);
+    }
+    expect(readFileSync(join(folder, 'only-copy'), 'utf8')).toBe(sample);
+  });
+
   test('a sheet that cannot be written', () => {
     const { exit, out, err } = run([join(project, SAMPLE), '--sheet', 'no/such/out.html', ...COARSE], folder);
     expect({ exit, out }).toEqual({ exit: 2, out: '' });
@@ -147,6 +177,25 @@ describe('the built command', () => {
     );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(stdout).toBe(run([SAMPLE, '--json', ...COARSE]).out);
+  });
+
+  test.runIf(existsSync('/dev/full'))('an answer that cannot be written is no success', () => {
+    const full = openSync('/dev/full', 'w');
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      [join(project, 'geometry/run-command.mjs'), SAMPLE, '--json', ...COARSE],
+      {
+        cwd: project,
+        env: { ...process.env, INIT_CWD: project },
+        stdio: ['ignore', full, 'pipe'],
+        encoding: 'utf8',
+      },
+    );
+    closeSync(full);
+    expect({ status, stderr }).toEqual({
+      status: 2,
+      stderr: 'The answer could not be written: the disk is full.\n',
+    });
   });
 
   test('hands the exit code on', () => {

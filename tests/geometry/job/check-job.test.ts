@@ -39,6 +39,14 @@ describe('round plate', () => {
     expect(plate({ boltHoles: circle(134.1) })).toEqual([]);
   });
 
+  test('a hole as wide as the metal fits on no circle: (320 - 120) / 2 = 100', () => {
+    expect(plate({ boltHoles: [{ count: 1, circleDiameter: 220, holeDiameter: 400 }] })).toEqual([
+      'parts[0].boltHoles[0].holeDiameter: 400 is not smaller than 100, the metal between boreDiameter and outerDiameter',
+    ]);
+    expect(plate({ boltHoles: [{ count: 1, circleDiameter: 220, holeDiameter: 100 }] })).toHaveLength(1);
+    expect(plate({ boltHoles: [{ count: 1, circleDiameter: 220, holeDiameter: 99 }] })).toEqual([]);
+  });
+
   test('holes of a circle do not overlap: 290 sin(180/60) = 15.18 apart', () => {
     const sixty = { count: 60, circleDiameter: 290 };
     expect(plate({ boltHoles: [{ ...sixty, holeDiameter: 16 }] })).toEqual([
@@ -108,6 +116,13 @@ describe('round plate', () => {
   });
 });
 
+test('an outline that could not be read is held against neither the diameters nor the bore', () => {
+  const pit = { kind: 'pit', face: 'bore', at: [10, 5], diameter: 6, depth: 1, form: 'bowl' };
+  expect(plate({ outline: null, wear: [pit] })).toEqual([
+    'parts[0].outline: null is not an outline in braces, { … }',
+  ]);
+});
+
 describe('outline plate', () => {
   const square = [
     [0, 0],
@@ -135,7 +150,10 @@ describe('outline plate', () => {
         },
         { wear: [] },
       ),
-    ).toEqual(['parts[1].outline.edge: a polygon without area is not one that encloses an area']);
+    ).toEqual([
+      // A bow tie of two equal halves has no area either; that its sides cross is what can be put right.
+      'parts[1].outline.edge: the side from [0, 0] to [100, 100] meets the side from [100, 0] to [0, 100]; needs a polygon whose sides do not cross or touch',
+    ]);
     expect(
       outlined(
         {
@@ -220,6 +238,20 @@ describe('outline plate', () => {
         ],
       }),
     ).toEqual(['parts[1].outline.edge: a polygon without area is not one that encloses an area']);
+  });
+
+  test('it is no longer than the largest plate', () => {
+    const wide = (x: number) => ({
+      edge: [
+        [-50, 0],
+        [x, 0],
+        [0, 90],
+      ],
+    });
+    expect(outlined(wide(10_000), { wear: [] })).toEqual([
+      'parts[1].outline.edge: an outline 10050 mm long is not at most 10000 mm',
+    ]);
+    expect(outlined(wide(9950), { wear: [] })).toEqual([]);
   });
 
   test('the first corner may be repeated at the end', () => {
@@ -339,6 +371,16 @@ describe('marks', () => {
     expect(marked({ ...patch, second: [20, 20] })).toEqual([
       'parts[0].wear[0].second: [20,20] is not two different angles; the whole turn is [0, 360]',
     ]);
+    // Back to the same angle may mean nothing or the whole turn: neither is guessed.
+    for (const second of [
+      [360, 0],
+      [370, 10],
+    ]) {
+      expect(marked({ ...patch, second })).toEqual([
+        `parts[0].wear[0].second: [${second}] is not two different angles; the whole turn is [0, 360]`,
+      ]);
+    }
+    expect(marked({ ...patch, second: [0, 360] })).toEqual([]);
     // On the bore the first coordinate is the angle and the second a distance.
     expect(marked({ ...patch, face: 'bore', first: [350, 20], second: [9, 2] })).toEqual([
       'parts[0].wear[0].second: [9,2] is not from the smaller number to the larger',
@@ -506,9 +548,17 @@ describe('between the sections', () => {
     job.parts[1].id = 'plate';
     job.parts[2].id = 'a:b';
     expect(sentences(job)).toEqual([
-      'parts[2].id: "a:b" is not a short name without ":" or "*"',
+      'parts[2].id: "a:b" is not a name of 1 to 64 characters on one line, without ":" or "*"',
       'parts[1].id: "plate" is already the id of parts[0]; needs an id of its own',
     ]);
+  });
+
+  test('an id can be printed in a table: not blank, on one line, of 64 characters at most', () => {
+    const named = (id: string) => plate({ id }).filter((sentence) => sentence.startsWith('parts[0].id'));
+    for (const id of ['', '  ', 'a\nb', 'a\u2028b', 'a\u001b[31mb', 'a\u009bb', 'x'.repeat(65)])
+      expect(named(id), JSON.stringify(id)).toHaveLength(1);
+    for (const id of ['p', 'pump 2, plate', 'Spülplatte "B"', 'x'.repeat(64)])
+      expect(named(id), JSON.stringify(id)).toEqual([]);
   });
 
   test('rotor, clearance and overrules name parts of the job, of the right kind', () => {
@@ -562,6 +612,14 @@ describe('between the sections', () => {
       `filler.densityA: ${pair}`,
       `coat.densityB: ${pair}`,
       'coat.packs[0].mass: missing, needs a mass in g, or a volume in cm3 in its place',
+    ]);
+  });
+
+  test('a pack has a mass or a volume, not both', () => {
+    const job = wholeJob();
+    job.filler.packs = [{ label: 'kit', mass: 1000, volume: 400 }];
+    expect(sentences(job)).toEqual([
+      'filler.packs[0].mass: 1000 is to be left out beside a volume: a pack has one of the two',
     ]);
   });
 });

@@ -30,6 +30,15 @@ test.each([
   ['{"a": "b', 'file: cut short at line 1, column 9, needs a closing double quote'],
   ['{"a": {"b": [1,', 'file: cut short at line 1, column 16, needs a value'],
   ['{"a": 1', 'file: cut short at line 1, column 8, needs a comma or a closing }'],
+  ['{"a": [118.', 'file: cut short at line 1, column 8, needs a value or a closing ]'],
+  ['{"a": -', 'file: cut short at line 1, column 7, needs a value'],
+  ['{"a": 1.5e-', 'file: cut short at line 1, column 7, needs a value'],
+  ['{"a": fal', 'file: cut short at line 1, column 7, needs a value'],
+  ['{} 2', 'file: not JSON at line 1, column 4: found "2", needs nothing after the closing brace'],
+  [
+    '{\u00a0"a": 1}',
+    'file: not JSON at line 1, column 2: found a blank that is no ordinary space, needs a field name in double quotes or a closing }',
+  ],
   [
     '{"a": "\\q"}',
     'file: not JSON at line 1, column 8: found "\\\\", needs a proper escape such as \\n or \\\\',
@@ -40,6 +49,16 @@ test.each([
   ],
 ])('text that is not JSON says where it breaks: %j', (broken, sentence) => {
   expect(sentences(broken)).toEqual([sentence]);
+});
+
+test.each([
+  ['UTF-16, as some editors save it', Buffer.from(`\uFEFF${text}`, 'utf16le')],
+  ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])],
+  ['nothing but zeros', Buffer.alloc(64)],
+])('bytes that are no text are not quoted at the person: %s', (_, bytes) => {
+  expect(sentences(bytes.toString('utf8'))).toEqual([
+    'file: something other than text at line 1, column 1, needs a job saved as text in UTF-8',
+  ]);
 });
 
 test('a text cut anywhere gives one fault of the file', () => {
@@ -80,6 +99,19 @@ test('a file of 50 MB or more is refused unread, its size and the limit named', 
   // Three bytes a character: 17 million of them are 51 MB.
   expect(sentences('€'.repeat(17_000_000))).toEqual(['file: 51 MB is not smaller than 50 MB']);
   expect(sentences(' '.repeat(LARGEST_FILE - 1))).toEqual(['file: empty, needs a job']);
+});
+
+test('a file full of one slip is told within seconds, not walked to its end', () => {
+  // Each took half a minute and gigabytes as 50 MB; the time limit of a test is 5 s.
+  expect(sentences('['.repeat(40_000_000))).toEqual([
+    'file: not JSON at line 1, column 1001: found "[", needs less nesting',
+  ]);
+  expect(sentences(`{"format": 1, "x": [${'NaN,'.repeat(4_000_000)}1]}`)).toEqual([
+    'file: not JSON at line 1, column 40021: found "NaN", needs a value',
+  ]);
+  const told = sentences(`{"format": 1, "parts": [], "x": [${'1e999,'.repeat(1_000_000)}1]}`);
+  expect(told).toHaveLength(501);
+  expect(told[1]).toBe('x[0]: Infinity is not a finite number');
 });
 
 test('nesting without end is refused', () => {

@@ -69,6 +69,18 @@ describe('materialWarnings', () => {
     ]);
   });
 
+  it('warns when more is left free for the coat than it builds: 2 coats of 250 um are 0.5 mm', () => {
+    const codes = (allowance: number, action: 'fill' | 'leave' = 'fill') =>
+      warningsOf({}, [region('face-1', 8, action)], allowance).map(({ code }) => code);
+    expect(codes(0.5)).toEqual([]);
+    expect(codes(5)).toEqual(['allowance-too-thick']);
+    expect(codes(5, 'leave')).toEqual([]);
+    // Deeper than the fill itself: neither material would take this wear.
+    const told = warningsOf({}, [region('face-1', 3)], 5);
+    expect(told.map(({ code }) => code)).toEqual(['allowance-too-thick']);
+    expect(told[0].text).toContain('filled places stay 4.5 mm low');
+  });
+
   it('asks for passes when the fill is deeper than the most build', () => {
     const [deep] = warningsOf({}, [region('face-1', 12)]);
     expect(deep.code).toBe('several-passes');

@@ -1,9 +1,13 @@
-import { beforeAll, describe, expect, it } from 'vitest';
-import type { Estimate } from '../../../geometry/estimate.ts';
+import { beforeAll, describe, expect, it, test } from 'vitest';
+import { type Estimate, estimate as estimateJob } from '../../../geometry/estimate.ts';
+import type { Job } from '../../../geometry/job/job.ts';
 import { figure } from '../../../geometry/sheet/figure.ts';
 import { type Result, toResult } from '../../../geometry/sheet/result.ts';
 import { sheetText } from '../../../geometry/sheet/text.ts';
-import { unworn, worn } from './worn-plate.ts';
+import { unworn, WORN_JOB, worn } from './worn-plate.ts';
+
+/** Coarse: these tests are about words. */
+const estimateOf = (job: Job) => estimateJob(job, { cell: 3 });
 
 let estimate: Estimate;
 let result: Result;
@@ -59,6 +63,43 @@ describe('sheetText', () => {
   });
 });
 
+describe('what the sheet cannot count', () => {
+  const left = (field: string) => ({ field, what: 'the mark "edge" on "plate:face"' });
+
+  it('is said under every figure it is missing from', () => {
+    const text = sheetText(
+      estimateOf({ ...WORN_JOB, unsupported: [left('parts[0].wear[4]'), left('parts[2]')] }),
+    );
+    expect(text).toMatch(
+      /^Mix .* of putty.*\n {4}without 2 parts or marks not worked out yet, see the warnings$/m,
+    );
+    expect(text).toMatch(/^Mix .* of coat.*\n {4}without 2 parts or marks not worked out yet/m);
+    expect(text).toMatch(/^plate: .* of wall left\n {4}without 1 part or mark not worked out yet/m);
+  });
+
+  it('does not make "nothing to fill" of a job that has only such parts', () => {
+    const text = sheetText(estimateOf({ ...WORN_JOB, parts: [], unsupported: [left('parts[0]')] }));
+    expect(text).toMatch(/^Nothing to fill\n {4}without 1 part or mark not worked out yet/m);
+    expect(text).not.toContain('Faces');
+  });
+
+  it('says nothing of sections that add no wear', () => {
+    const text = sheetText(estimateOf({ ...WORN_JOB, unsupported: [left('climate')] }));
+    expect(text).not.toContain('not worked out yet, see');
+  });
+});
+
+test('names from the file cannot steer the terminal', () => {
+  const steering = '\u001b[2Jred\u0007';
+  const job = {
+    ...WORN_JOB,
+    title: steering,
+    filler: { ...WORN_JOB.filler, packs: [{ label: steering, mass: 1000, volume: null }] },
+  };
+  // Only line breaks are left of the control characters.
+  expect(sheetText(estimateOf(job))).not.toMatch(/[^\P{Cc}\n]/u);
+});
+
 describe('figure', () => {
   it.each([
     [142.3, '142'],
@@ -69,6 +110,8 @@ describe('figure', () => {
     [9.99, '9.99'],
     [0.853, '0.85'],
     [0, '0.00'],
+    [-3e-15, '0.00'],
+    [-0.005, '-0.01'],
     [1234.5, '1235'],
   ])('prints %f as %s', (value, text) => {
     expect(figure(value)).toBe(text);
