@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { estimate } from '../../../../geometry/estimate.ts';
+import type { JobFile, MarkFile } from '../../../../geometry/job/job-file.ts';
+import { measured } from '../../../../geometry/job/measured.ts';
+import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
+import { type Result, toResult } from '../../../../geometry/sheet/result.ts';
+import { estimatedFigures, figureSet } from '../../../../web/panels/shell/figure-set.ts';
+import { liveFigures } from '../../../../web/panels/shell/live-figures.ts';
+
+const fresh = newPlateJob();
+const RING: MarkFile = { kind: 'patch', face: 'face', first: [90, 120], second: [0, 360], depth: 3 };
+const worn = (wear: readonly MarkFile[], leastThickness?: number): JobFile => ({
+  ...fresh,
+  parts: fresh.parts.map((part) => ({ ...part, wear: [...wear], ...(leastThickness && { leastThickness }) })),
+});
+const resultOf = (job: JobFile): Result => toResult(estimate(measured(job)));
+const figuresOf = (job: JobFile, units: 'mm' | 'in' = 'mm') =>
+  figureSet(estimatedFigures(resultOf(job), job), units);
+
+describe('the five figures', () => {
+  it('are those of the result', () => {
+    const job = worn([{ ...RING, depth: 8 }], 10);
+    const { filler } = resultOf(job);
+    const [putty, parts, , deepest, thinnest] = figuresOf(job);
+    // Three digits: 0.5 % at worst.
+    expect(Number(putty.value) / filler.volume).toBeCloseTo(1, 2);
+    expect(putty.note).toBe(`in ${filler.batches.length} mixes`);
+    const [a, b] = parts.value.split(' : ').map(Number);
+    expect(a / filler.partA.mass).toBeCloseTo(1, 2);
+    expect(b / filler.partB.mass).toBeCloseTo(1, 2);
+    expect(deepest).toMatchObject({ value: '8.00', unit: 'mm', note: 'on the face' });
+    expect(thinnest).toMatchObject({ value: '12.00', note: 'Least 10.00 mm', isBad: false });
+  });
+
+  it('flag a wall under its least, and a wall worn through', () => {
+    expect(figuresOf(worn([RING], 18))[4]).toMatchObject({ isBad: true, note: 'Under the least, 18.00 mm' });
+    expect(figuresOf(worn([{ ...RING, depth: 20 }]))[4]).toMatchObject({ isBad: true, note: 'Worn through' });
+  });
+
+  it('say so when nothing is marked, without a figure that looks measured', () => {
+    const [putty, parts, , deepest] = figuresOf(worn([]));
+    expect([putty.value, putty.note]).toEqual(['0', 'Nothing to fill']);
+    expect(parts.value).toBe('0 : 0');
+    expect([deepest.value, deepest.note]).toEqual(['0', 'Nothing marked']);
+  });
+
+  it('follow the units of the screen', () => {
+    const [putty, , , deepest] = figuresOf(worn([RING]), 'in');
+    expect([deepest.value, deepest.unit]).toEqual(['0.1180', 'in']);
+    expect(putty.unit).toBe('mL');
+  });
+});
+
+describe('the figures in the middle of a stroke', () => {
+  const job = worn([RING]);
+  const result = resultOf(job);
+  const before = estimatedFigures(result, job);
+  const live = (lostChange: Record<string, number>, pointerDepth: number | null) =>
+    liveFigures(before, { lostChange, pointerDepth }, result, job);
+
+  it('are the estimate while no brush moves', () => {
+    expect(live({}, 5)).toBe(before);
+  });
+
+  it('come to what the estimate says once the stroke is a mark', () => {
+    const more: MarkFile = { kind: 'patch', face: 'face', first: [70, 90], second: [0, 180], depth: 4 };
+    const after = worn([RING, more]);
+    const [was, is] = [result, resultOf(after)];
+    const lost = (is.parts[0].lostVolume - was.parts[0].lostVolume) * 1000;
+    const figures = live({ 'plate:face': lost }, 4);
+    const estimated = estimatedFigures(is, after);
+    expect(figures.putty).toBeCloseTo(estimated.putty, 6);
+    expect(figures.partA).toBeCloseTo(estimated.partA, 6);
+    expect(figures.mixes).toBe(estimated.mixes);
+    expect(figures.deepest?.depth).toBe(4);
+    expect(figures.thinnest?.wall).toBeCloseTo(estimated.thinnest?.wall ?? 0, 6);
+  });
+});

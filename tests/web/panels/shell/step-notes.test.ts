@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { estimate } from '../../../../geometry/estimate.ts';
+import type { JobFile } from '../../../../geometry/job/job-file.ts';
+import { measured } from '../../../../geometry/job/measured.ts';
+import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
+import { toResult } from '../../../../geometry/sheet/result.ts';
+import { stepNotes } from '../../../../web/panels/shell/step-notes.ts';
+
+const fresh = newPlateJob();
+const notesOf = (job: JobFile, refused: readonly string[] = []) =>
+  stepNotes(job, toResult(estimate(measured(job))), refused);
+
+describe('what the steps say', () => {
+  it('asks a new job for marks and for the data sheets', () => {
+    const notes = notesOf(fresh);
+    expect(notes.part).toEqual({ text: '1 part', isNeed: false });
+    expect(notes.wear).toEqual({ text: 'No marks', isNeed: true });
+    expect(notes.fill).toEqual({ text: 'Data sheet', isNeed: true });
+    expect(notes.sheet).toEqual({ text: 'Ready', isNeed: false });
+  });
+
+  it('asks no more once both materials go by a name of their own', () => {
+    const own = (material: JobFile['filler'] & object) => ({ ...material, name: 'ours' });
+    const job: JobFile = {
+      ...fresh,
+      filler: own(fresh.filler ?? fail()),
+      coat: { ...(fresh.coat ?? fail()), name: 'ours too' },
+      parts: fresh.parts.map((part) => ({
+        ...part,
+        wear: [{ kind: 'patch', face: 'face', first: [90, 120], second: [0, 90], depth: 2 }],
+      })),
+    };
+    const notes = notesOf(job);
+    expect(notes.wear).toEqual({ text: '1 mark', isNeed: false });
+    expect(notes.fill).toEqual({ text: '1 mix', isNeed: false });
+  });
+
+  it('counts refused fields at the step they stand on', () => {
+    const notes = notesOf(fresh, ['parts[0].boreDiameter', 'parts[0].wear[3].depth', 'repair.overbuild']);
+    expect([notes.part, notes.wear, notes.fill].map(({ text }) => text)).toEqual([
+      '1 fault',
+      '1 fault',
+      '1 fault',
+    ]);
+  });
+
+  it('counts warnings on the sheet', () => {
+    const dense: JobFile = { ...fresh, filler: { ...(fresh.filler ?? fail()), density: 3 } };
+    expect(notesOf(dense).sheet).toEqual({ text: '1 warning', isNeed: true });
+  });
+
+  it('is not ready before the first figures', () => {
+    expect(stepNotes(fresh, null, []).sheet.text).toBe('Not yet');
+  });
+});
+
+function fail(): never {
+  throw new Error('a new job brings both materials');
+}

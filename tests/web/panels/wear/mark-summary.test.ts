@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import type { MarkFile } from '../../../../geometry/job/job-file.ts';
+import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
+import { markSummary } from '../../../../web/panels/wear/mark-summary.ts';
+
+const [plate] = newPlateJob().parts;
+const words = (mark: MarkFile, units: 'mm' | 'in' = 'mm') => {
+  const { what, where } = markSummary(mark, plate, units);
+  return `${what} | ${where}`;
+};
+
+describe('a mark in words', () => {
+  it.each<[MarkFile, string]>([
+    [
+      { kind: 'patch', face: 'face', first: [90, 130], second: [20, 95], depth: 3.5 },
+      'Patch, 3.5 mm | radius 90 to 130 mm, 20 to 95°',
+    ],
+    [
+      { kind: 'patch', face: 'bore', first: [0, 360], second: [0, 8], depth: [1, 2] },
+      'Patch, bore, 1 to 2 mm | 0 to 360°, below the face 0 to 8 mm',
+    ],
+    [
+      { kind: 'pit', face: 'face', at: [95, 210], diameter: 12, depth: 2.5, form: 'bowl' },
+      'Pit, 2.5 mm | 12 mm across, radius 95 mm, 210°',
+    ],
+    [
+      {
+        kind: 'area',
+        face: 'face',
+        outline: [
+          [80, 0],
+          [90, 5],
+          [80, 9],
+        ],
+        depth: 2,
+      },
+      'Area, 2 mm | 3 corners',
+    ],
+    [
+      { kind: 'stroke', face: 'face', path: [[90, 0]], radius: 10, depth: 2, edge: 'soft' },
+      'Brush, 2 mm | radius 10 mm, soft edge',
+    ],
+    [{ kind: 'stroke', face: 'face', path: [[90, 0]], radius: 10, clear: true }, 'Wiped | radius 10 mm'],
+    [
+      { kind: 'smooth', face: 'face', path: [[90, 0]], radius: 10, strength: 0.5 },
+      'Smoothed | radius 10 mm, strength 50 %',
+    ],
+  ])('%j', (mark, expected) => {
+    expect(words(mark)).toBe(expected);
+  });
+
+  it('speaks inches on a screen in inches', () => {
+    const pit: MarkFile = {
+      kind: 'pit',
+      face: 'face',
+      at: [101.6, 210],
+      diameter: 12.7,
+      depth: 2.54,
+      form: 'cone',
+    };
+    expect(words(pit, 'in')).toBe('Pit, 0.1 in | 0.5 in across, radius 4 in, 210°');
+  });
+});

@@ -1,0 +1,103 @@
+/** Changes to the parts of a job. Pure: each takes a job and gives the new one; the job store refuses what brings faults. */
+import type {
+  BoltCircleFile,
+  JobFile,
+  OutlineFile,
+  PartFile,
+  WearPlateFile,
+} from '../../../geometry/job/job-file.ts';
+import { newPlateJob } from '../../../geometry/job/new-plate-job.ts';
+
+export type PartChange = (plate: WearPlateFile) => WearPlateFile;
+
+/** The job with one plate changed; a part of another kind stays as it is. */
+export function withPlate(job: JobFile, index: number, change: PartChange): JobFile {
+  const parts = job.parts.map((part, i) => (i === index && part.kind === 'wear-plate' ? change(part) : part));
+  return { ...job, parts };
+}
+
+/** The job with one more plate, a usual one to be typed over, and its id. */
+export function withNewPlate(job: JobFile): { readonly job: JobFile; readonly id: string } {
+  const [plate] = newPlateJob().parts;
+  const taken = new Set(job.parts.map(({ id }) => id));
+  let id = plate.id;
+  for (let number = 2; taken.has(id); number++) id = `${plate.id}-${number}`;
+  return { job: { ...job, parts: [...job.parts, { ...plate, id }] }, id };
+}
+
+export function withoutPart(job: JobFile, index: number): JobFile {
+  const { id } = job.parts[index];
+  const parts = job.parts.filter((_, i) => i !== index);
+  const overrule = job.repair?.overrule?.filter(({ at }) => at.split(':')[0] !== id);
+  return overrule === undefined ? { ...job, parts } : { ...job, parts, repair: { ...job.repair, overrule } };
+}
+
+/** The part under another name, wherever the job speaks of it. */
+export function withPartRenamed(job: JobFile, index: number, id: string): JobFile {
+  const old = job.parts[index].id;
+  const renamed = (name: string) => (name === old ? id : name);
+  const place = (at: string) => {
+    const [part, face] = at.split(':');
+    return `${renamed(part)}:${face}`;
+  };
+  const { repair, rotor, clearance } = job;
+  return {
+    ...job,
+    parts: job.parts.map((part, i): PartFile => (i === index ? { ...part, id } : part)),
+    ...(repair && {
+      repair: {
+        ...repair,
+        ...(repair.allowanceFaces && { allowanceFaces: repair.allowanceFaces.map(place) }),
+        ...(repair.coatedFaces && { coatedFaces: repair.coatedFaces.map(place) }),
+        ...(repair.overrule && {
+          overrule: repair.overrule.map((rule) => ({ ...rule, at: place(rule.at) })),
+        }),
+      },
+    }),
+    ...(rotor && { rotor: { ...rotor, part: renamed(rotor.part) } }),
+    ...(clearance && {
+      clearance: { ...clearance, plate: renamed(clearance.plate), impeller: renamed(clearance.impeller) },
+    }),
+  };
+}
+
+/** A plate with rim and bore as one given by an outline, or back. Its marks go: their coordinates would mean other places. */
+export function asOutline(plate: WearPlateFile): WearPlateFile {
+  const { outerDiameter = 300, boreDiameter, coneAngle, ...rest } = plate;
+  const half = outerDiameter / 2;
+  const edge: OutlineFile['edge'] = [
+    [-half, -half],
+    [half, -half],
+    [half, half],
+    [-half, half],
+  ];
+  return { ...rest, outline: { edge, holes: [] }, wear: [] };
+}
+
+export function asRound(plate: WearPlateFile): WearPlateFile {
+  const { outline, ...rest } = plate;
+  const reach = Math.max(...(outline?.edge ?? [[150, 0]]).map(([x, y]) => Math.hypot(x, y)));
+  const outerDiameter = 2 * Math.ceil(reach);
+  return {
+    ...rest,
+    outerDiameter,
+    boreDiameter: Math.round(outerDiameter * 0.4),
+    coneAngle: 0,
+    boltHoles: [],
+    wear: [],
+  };
+}
+
+/** Circles a plate might have, likeliest first: the first that clears rim, bore and the other circles is taken. */
+export function boltCircleChoices(plate: WearPlateFile): readonly BoltCircleFile[] {
+  const reach = plate.outline?.edge.map(([x, y]) => 2 * Math.min(Math.abs(x), Math.abs(y))) ?? [];
+  const outer = plate.outerDiameter ?? Math.min(...reach);
+  const bore = plate.boreDiameter ?? 0;
+  const holeDiameter = Math.max(1, Math.round(Math.min(14, (outer - bore) / 8)));
+  return [0.85, 0.15, 0.5, 0.7, 0.3].map((share) => ({
+    count: 6,
+    circleDiameter: Math.round(bore + share * (outer - bore)),
+    holeDiameter,
+    startAngle: 0,
+  }));
+}

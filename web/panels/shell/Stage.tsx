@@ -1,0 +1,57 @@
+import { lazy, Suspense, useState } from 'react';
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { useView } from '../../view/view-store.ts';
+import { StageGuard } from './StageGuard.tsx';
+import { useScreen } from './use-screen.ts';
+import './Stage.css';
+
+// The 3D library is by far the largest thing to load; words and figures do not wait for it.
+const PartView = lazy(async () => ({ default: (await import('../../scene/PartView.tsx')).PartView }));
+const FlatPicture = lazy(async () => ({
+  default: (await import('../../scene/FlatPicture.tsx')).FlatPicture,
+}));
+
+/** The part in 3D; on Wear its flat picture too, beside it where there is room and in its place where there is not. */
+export function Stage() {
+  const isWear = useView((view) => view.step === 'wear');
+  const isWide = useScreen('wide');
+  const [picture, setPicture] = useState<'part' | 'flat'>('part');
+  const hasChoice = isWear && !isWide;
+  const showsPart = !hasChoice || picture === 'part';
+  const showsFlat = isWear && (isWide || picture === 'flat');
+  return (
+    <div className="stage">
+      {hasChoice && (
+        <ToggleButtonGroup
+          className="pair stage-choice"
+          aria-label="Picture"
+          selectionMode="single"
+          disallowEmptySelection
+          selectedKeys={[picture]}
+          onSelectionChange={(keys) => setPicture(keys.has('flat') ? 'flat' : 'part')}
+        >
+          <ToggleButton id="part" className="pair-choice">
+            3D
+          </ToggleButton>
+          <ToggleButton id="flat" className="pair-choice">
+            Flat
+          </ToggleButton>
+        </ToggleButtonGroup>
+      )}
+      <StageGuard>
+        <Suspense fallback={<p className="quiet stage-wait">Drawing the part</p>}>
+          {showsPart && (
+            <div className="stage-view">
+              <PartView />
+            </div>
+          )}
+          {showsFlat && (
+            <div className="stage-view stage-flat">
+              <FlatPicture />
+            </div>
+          )}
+        </Suspense>
+      </StageGuard>
+    </div>
+  );
+}

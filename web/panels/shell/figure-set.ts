@@ -1,0 +1,131 @@
+import type { JobFile } from '../../../geometry/job/job-file.ts';
+import { counted, figure } from '../../../geometry/sheet/figure.ts';
+import type { PartResult, Result } from '../../../geometry/sheet/result.ts';
+import { formatQuantity } from '../../fields/format-quantity.ts';
+import { type ScreenUnits, shownUnit } from '../../fields/quantity-units.ts';
+
+/** One of the five figures: `142` `mL`, with a few words below. */
+export interface Figure {
+  readonly label: string;
+  /** The label where there is little room. */
+  readonly short?: string;
+  readonly value: string;
+  readonly unit: string;
+  readonly note: string;
+  /** Says that the note is a warning. */
+  readonly isBad?: boolean;
+}
+
+/** What the figures are made of: the estimate's, or in the middle of a stroke the live ones. File's units. */
+export interface FigureSource {
+  /** In the middle of a stroke: putty and coat are near enough to watch, not to mix by. */
+  readonly isAbout: boolean;
+  readonly putty: number;
+  readonly mixes: number;
+  readonly partA: number;
+  readonly partB: number;
+  readonly coat: number;
+  readonly coats: number;
+  readonly deepest: { readonly depth: number; readonly at: string } | null;
+  readonly thinnest: { readonly wall: number; readonly at: string; readonly least: number | null } | null;
+}
+
+/** The five figures as they stand on the screen. */
+export function figureSet(source: FigureSource, units: ScreenUnits): readonly Figure[] {
+  const { isAbout, putty, mixes, partA, partB, coat, coats, deepest, thinnest } = source;
+  const about = isAbout ? 'about, ' : '';
+  const length = (size: number) => formatQuantity(size, 'length', units);
+  const unit = shownUnit('length', units).symbol;
+  const isThin = thinnest !== null && thinnest.least !== null && thinnest.wall < thinnest.least;
+  return [
+    {
+      label: 'Putty',
+      value: amount(putty),
+      unit: 'mL',
+      note: putty > 0 ? `${about}in ${counted(mixes, 'mix', 'mixes')}` : 'Nothing to fill',
+    },
+    {
+      label: 'A : B',
+      value: `${amount(partA)} : ${amount(partB)}`,
+      unit: 'g',
+      note:
+        putty === 0
+          ? ''
+          : mixes > 1
+            ? `${figure(partA / mixes)} : ${figure(partB / mixes)} g a mix`
+            : 'by weight',
+    },
+    {
+      label: 'Coat',
+      value: amount(coat),
+      unit: 'mL',
+      note: coat > 0 ? `${about}in ${counted(coats, 'coat', 'coats')}` : 'No coat',
+    },
+    {
+      label: 'Deepest wear',
+      short: 'Deepest',
+      value: deepest === null ? '0' : length(deepest.depth),
+      unit,
+      note: deepest === null ? 'Nothing marked' : deepest.at,
+    },
+    {
+      label: 'Thinnest wall',
+      short: 'Thinnest',
+      value: thinnest === null ? '–' : length(thinnest.wall),
+      unit: thinnest === null ? '' : unit,
+      isBad: isThin || thinnest?.wall === 0,
+      note: thinnest === null ? '' : wallNote(thinnest, isThin, (size) => `${length(size)} ${unit}`),
+    },
+  ];
+}
+
+const amount = (value: number): string => (value === 0 ? '0' : figure(value));
+
+function wallNote(
+  { wall, at, least }: NonNullable<FigureSource['thinnest']>,
+  isThin: boolean,
+  length: (size: number) => string,
+): string {
+  if (wall === 0) return 'Worn through';
+  if (isThin && least !== null) return `Under the least, ${length(least)}`;
+  return least === null ? at : `Least ${length(least)}`;
+}
+
+/** The figures of the estimate. With several parts, the deepest wear and the thinnest wall of any of them. */
+export function estimatedFigures(result: Result, job: JobFile): FigureSource {
+  const { filler, coat, parts } = result;
+  return {
+    isAbout: false,
+    putty: filler.volume,
+    mixes: filler.batches.length,
+    partA: filler.partA.mass,
+    partB: filler.partB.mass,
+    coat: coat.volume,
+    coats: coat.perCoat.length,
+    deepest: deepestOf(parts),
+    thinnest: thinnestOf(parts, job),
+  };
+}
+
+function deepestOf(parts: readonly PartResult[]): FigureSource['deepest'] {
+  const faces = parts.flatMap(({ id, faces }) =>
+    faces.map(({ face, deepest }) => ({ depth: deepest, at: on(id, face, parts) })),
+  );
+  const deepest = faces.reduce((a, b) => (b.depth > a.depth ? b : a), { depth: 0, at: '' });
+  return deepest.depth > 0 ? deepest : null;
+}
+
+/** The wall furthest under its least, or closest to it; without any least the thinnest. */
+function thinnestOf(parts: readonly PartResult[], job: JobFile): FigureSource['thinnest'] {
+  const walls = parts.map(({ id, thinnest }) => ({
+    wall: thinnest.remaining,
+    at: on(id, thinnest.face, parts),
+    least: job.parts.find((part) => part.id === id)?.leastThickness ?? null,
+  }));
+  const spare = ({ wall, least }: (typeof walls)[number]) => wall - (least ?? 0);
+  return walls.length === 0 ? null : walls.reduce((a, b) => (spare(b) < spare(a) ? b : a));
+}
+
+function on(part: string, face: string, parts: readonly PartResult[]): string {
+  return parts.length > 1 ? `${part}, ${face}` : `on the ${face}`;
+}

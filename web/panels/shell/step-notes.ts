@@ -1,0 +1,49 @@
+import type { JobFile } from '../../../geometry/job/job-file.ts';
+import { counted } from '../../../geometry/sheet/figure.ts';
+import type { Result } from '../../../geometry/sheet/result.ts';
+import type { StepName } from '../../view/view-store.ts';
+import { isGeneric } from '../fill/generic.ts';
+
+/** What stands below the name of a step: what it holds, or what it still needs. */
+export interface StepNote {
+  readonly text: string;
+  readonly isNeed: boolean;
+}
+
+/**
+ * @param refused  paths of the fields whose text was not taken
+ */
+export function stepNotes(
+  job: JobFile,
+  result: Result | null,
+  refused: readonly string[],
+): Readonly<Record<StepName, StepNote>> {
+  const faults = (isOf: (path: string) => boolean): StepNote | null => {
+    const count = refused.filter(isOf).length;
+    return count === 0 ? null : { text: counted(count, 'fault', 'faults'), isNeed: true };
+  };
+  const isMark = (path: string) => /^parts\[\d+\]\.wear/.test(path);
+  const marks = job.parts.reduce((count, part) => count + part.wear.length, 0);
+  const mixes = result?.filler.batches.length ?? 0;
+  const warnings = result?.warnings.length ?? 0;
+  return {
+    part: faults((path) => path.startsWith('parts[') && !isMark(path)) ?? {
+      text: counted(job.parts.length, 'part', 'parts'),
+      isNeed: false,
+    },
+    wear:
+      faults(isMark) ??
+      (marks === 0
+        ? { text: 'No marks', isNeed: true }
+        : { text: counted(marks, 'mark', 'marks'), isNeed: false }),
+    fill:
+      faults((path) => /^(filler|coat|repair|climate)\b/.test(path)) ??
+      (isGeneric(job.filler) || isGeneric(job.coat)
+        ? { text: 'Data sheet', isNeed: true }
+        : { text: counted(mixes, 'mix', 'mixes'), isNeed: false }),
+    sheet:
+      warnings > 0
+        ? { text: counted(warnings, 'warning', 'warnings'), isNeed: true }
+        : { text: result === null ? 'Not yet' : 'Ready', isNeed: false },
+  };
+}
