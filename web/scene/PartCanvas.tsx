@@ -1,0 +1,111 @@
+import { Canvas, useFrame, useThree } from '@react-three/fiber';
+import { useEffect, useMemo } from 'react';
+import type { PerspectiveCamera } from 'three';
+import { type LivePart, onTouched } from '../wear/live-faces.ts';
+import { LENS } from './camera.ts';
+import type { DepthScale } from './depth-scale.ts';
+import { type DrawnPart, drawnPart } from './drawn-part.ts';
+import { rendererKind } from './renderer-kind.ts';
+import { useStillFrame } from './use-still-frame.ts';
+import type { Viewport } from './viewport.ts';
+
+interface PartCanvasProps {
+  readonly live: LivePart;
+  readonly viewport: Viewport;
+  /** Times its true depth that the wear is drawn. */
+  readonly times: number;
+  readonly scale: DepthScale;
+}
+
+/** Pointers are answered by the shapes themselves, never by triangles. */
+const NO_EVENTS = () => ({ enabled: false, priority: 0 });
+const MOST_PIXELS = 2;
+
+/** The part itself, drawn when something has changed and never else. */
+export function PartCanvas(props: PartCanvasProps) {
+  const byChip = rendererKind() === 'chip';
+  return (
+    <Canvas
+      frameloop="demand"
+      flat
+      dpr={byChip ? [1, MOST_PIXELS] : 1}
+      gl={{ antialias: byChip, alpha: true, powerPreference: 'high-performance' }}
+      camera={{ manual: true }}
+      events={NO_EVENTS}
+    >
+      <Scene {...props} />
+    </Canvas>
+  );
+}
+
+function Scene({ live, viewport, times, scale }: PartCanvasProps) {
+  const gl = useThree((three) => three.gl);
+  const invalidate = useThree((three) => three.invalidate);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only another shape needs other meshes; the maps are taken over below
+  const drawn = useMemo(() => drawnPart(live), [live.part]);
+  useEffect(() => () => drawn.dispose(), [drawn]);
+  useEffect(() => {
+    drawn.takeAll(live);
+    invalidate();
+  }, [drawn, live, invalidate]);
+  useEffect(
+    () =>
+      onTouched((face, block) => {
+        drawn.take(face, block);
+        invalidate();
+      }),
+    [drawn, invalidate],
+  );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another look is another frame
+  useEffect(() => invalidate(), [times, scale, invalidate]);
+  useFrame(() => drawn.look({ times, scale, pixel: gl.getPixelRatio() }));
+  useEye(viewport);
+  useLostContext();
+  useStillFrame(viewport);
+  return <Objects drawn={drawn} />;
+}
+
+function Objects({ drawn }: { readonly drawn: DrawnPart }) {
+  return drawn.objects.map((object) => <primitive key={object.id} object={object} />);
+}
+
+/** The library's camera goes where the viewport's eye is. */
+function useEye(viewport: Viewport): void {
+  const camera = useThree((three) => three.camera) as PerspectiveCamera;
+  const invalidate = useThree((three) => three.invalidate);
+  useEffect(() => {
+    const follow = () => {
+      const { eye, up, into } = viewport.sight();
+      const { distance } = viewport.rig();
+      const { width, height } = viewport.screen();
+      camera.position.set(...eye);
+      camera.up.set(...up);
+      camera.lookAt(eye[0] + into[0], eye[1] + into[1], eye[2] + into[2]);
+      camera.fov = (LENS / Math.PI) * 180;
+      camera.aspect = width / height;
+      camera.near = distance / 50;
+      camera.far = distance * 20;
+      camera.updateProjectionMatrix();
+      invalidate();
+    };
+    follow();
+    return viewport.onChange(follow);
+  }, [viewport, camera, invalidate]);
+}
+
+/** A tablet takes the context away in the background; once it is back the picture stays blank until a frame is asked for. */
+function useLostContext(): void {
+  const gl = useThree((three) => three.gl);
+  const invalidate = useThree((three) => three.invalidate);
+  useEffect(() => {
+    const canvas = gl.domElement;
+    const lost = (event: Event) => event.preventDefault();
+    const restored = () => requestAnimationFrame(() => invalidate());
+    canvas.addEventListener('webglcontextlost', lost);
+    canvas.addEventListener('webglcontextrestored', restored);
+    return () => {
+      canvas.removeEventListener('webglcontextlost', lost);
+      canvas.removeEventListener('webglcontextrestored', restored);
+    };
+  }, [gl, invalidate]);
+}

@@ -1,0 +1,62 @@
+import { useRef } from 'react';
+import type { Deg } from '../../geometry/units.ts';
+import { toGridPoint } from '../../geometry/part/face.ts';
+import type { RegionResult } from '../../geometry/sheet/result.ts';
+import { ownPoint } from '../tools/file-point.ts';
+import type { LiveFace } from '../wear/live-faces.ts';
+import { useEstimate } from '../worker/estimate-client.ts';
+import type { GridPlace } from './face-ring.ts';
+import { useOverlay, type Watch } from './use-overlay.ts';
+
+interface RegionNumbersProps {
+  readonly live: LiveFace;
+  readonly pointOf: (live: LiveFace, place: GridPlace) => readonly [x: number, y: number] | null;
+  readonly onView: Watch;
+}
+
+/** More numbers than this hide the wear. */
+const MOST = 24;
+/** Radius of a ring, px, and how far it stands from the deepest point it belongs to. */
+const RING = 11;
+const ASIDE: { readonly distance: number; readonly angle: Deg } = { distance: 20, angle: -45 };
+
+/** The damage regions of a face, numbered as on the sheet, deepest first, beside their deepest points. */
+export function RegionNumbers({ live, pointOf, onView }: RegionNumbersProps) {
+  const group = useRef<SVGGElement>(null);
+  const regions = useEstimate((estimate) => estimate.result?.parts.find(({ id }) => id === live.part)?.regions ?? NONE);
+  const shown = regions
+    .map((region, i) => ({ region, number: i + 1 }))
+    .filter(({ region }) => region.face === live.face.name)
+    .slice(0, MOST);
+  useOverlay(() => {
+    const taken: (readonly [number, number])[] = [];
+    for (const [i, ring] of [...(group.current?.children ?? [])].entries()) {
+      const place = toGridPoint(live.face, ownPoint(live.face, shown[i].region.at));
+      const point = pointOf(live, place);
+      const isFree = point !== null && taken.every(([x, y]) => Math.hypot(x - point[0], y - point[1]) > 2 * RING);
+      ring.toggleAttribute('hidden', !isFree);
+      if (!isFree) continue;
+      taken.push(point);
+      ring.setAttribute('transform', `translate(${point[0].toFixed(1)} ${point[1].toFixed(1)})`);
+    }
+  }, [onView]);
+  return (
+    <g className="region-numbers" ref={group}>
+      {shown.map(({ region, number }) => (
+        <g key={region.id}>
+          <path d={`M0 0L${OFF[0]} ${OFF[1]}`} />
+          <circle cx={OFF[0]} cy={OFF[1]} r={RING} />
+          <text x={OFF[0]} y={OFF[1]}>
+            {number}
+          </text>
+        </g>
+      ))}
+    </g>
+  );
+}
+
+const NONE: readonly RegionResult[] = [];
+const OFF = [
+  Math.round(ASIDE.distance * Math.cos((ASIDE.angle / 180) * Math.PI)),
+  Math.round(ASIDE.distance * Math.sin((ASIDE.angle / 180) * Math.PI)),
+] as const;

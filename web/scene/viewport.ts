@@ -1,0 +1,82 @@
+/**
+ * One 3D picture: its size and where its eye stands. Outside React: turning the part moves numbers and DOM attributes, no component.
+ */
+import type { Mm, Vec3 } from '../../geometry/units.ts';
+import { presetRig, type Rig, type Screen, type Sight, sightOf, slid, turned, type ViewName, zoomed } from './camera.ts';
+
+export interface Viewport {
+  readonly sight: () => Sight;
+  readonly rig: () => Rig;
+  readonly screen: () => Screen;
+  resize(screen: Screen): void;
+  /** Sets what is looked at: a body about `middle`. Keeps the view when the size hardly differs. */
+  show(middle: Vec3, radius: Mm): void;
+  go(view: ViewName): void;
+  turn(dx: number, dy: number): void;
+  slide(dx: number, dy: number): void;
+  zoom(factor: number, x: number, y: number): void;
+  /** Hears of every change. @returns stops it */
+  onChange(listener: () => void): () => void;
+}
+
+/** How near and how far the eye may go, as shares of the distance that shows all. */
+const NEAREST = 0.06;
+const FURTHEST = 2.5;
+
+export function createViewport(): Viewport {
+  let screen: Screen = { width: 800, height: 600 };
+  let body: { readonly middle: Vec3; readonly radius: Mm } = { middle: [0, 0, 0], radius: 160 };
+  let view: ViewName | null = 'angled';
+  let rig = presetRig('angled', body.middle, body.radius, screen);
+  let sight = sightOf(rig, screen);
+  const listeners = new Set<() => void>();
+
+  const change = (next: Rig) => {
+    rig = next;
+    sight = sightOf(rig, screen);
+    for (const listener of listeners) listener();
+  };
+  const preset = (name: ViewName) => presetRig(name, body.middle, body.radius, screen);
+  const go = (name: ViewName) => {
+    view = name;
+    change(preset(name));
+  };
+  return {
+    sight: () => sight,
+    rig: () => rig,
+    screen: () => screen,
+    resize(next) {
+      if (next.width === screen.width && next.height === screen.height) return;
+      screen = next;
+      // A view the person has not touched stays fitted; one they chose stays where it is.
+      change(view === null ? rig : preset(view));
+    },
+    show(middle, radius) {
+      const grown = radius / body.radius;
+      const isSame = grown === 1 && middle.every((value, k) => value === body.middle[k]);
+      if (isSame) return;
+      body = { middle, radius };
+      if (view !== null) change(preset(view));
+      else if (grown > 1.6 || grown < 0.6) go('angled');
+    },
+    go,
+    turn(dx, dy) {
+      if (dx === 0 && dy === 0) return;
+      view = null;
+      change(turned(rig, dx, dy));
+    },
+    slide(dx, dy) {
+      view = null;
+      change(slid(rig, dx, dy, screen));
+    },
+    zoom(factor, x, y) {
+      view = null;
+      const whole = preset('angled').distance;
+      change(zoomed(rig, factor, x, y, screen, [whole * NEAREST, whole * FURTHEST]));
+    },
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}

@@ -1,0 +1,176 @@
+/**
+ * The depth maps of the job on the screen, kept outside React: replayed from its marks when it changes, written by the brush in
+ * between. A map is kept where it can be: a mark more at the end of the list is pressed into it, anything else replays that face.
+ */
+import { useMemo } from 'react';
+import { useStore } from 'zustand/react';
+import { createStore } from 'zustand/vanilla';
+import type { CellBlock } from '../../geometry/depth/chart.ts';
+import type { DepthMap } from '../../geometry/depth/depth-map.ts';
+import { applyMark, replay } from '../../geometry/depth/replay.ts';
+import type { JobFile, MarkFile, WearPlateFile } from '../../geometry/job/job-file.ts';
+import { measuredMark } from '../../geometry/job/measured-mark.ts';
+import { measuredPlate } from '../../geometry/job/measured-plate.ts';
+import type { Face } from '../../geometry/part/face.ts';
+import type { Part } from '../../geometry/part/part.ts';
+import { wearPlate } from '../../geometry/part/wear-plate.ts';
+import { jobStore } from '../job/job-store.ts';
+import { useView } from '../view/view-store.ts';
+
+/** A face and its map. Another object once the job's marks have changed the map; what a brush presses into it leaves it the same. */
+export interface LiveFace {
+  /** Id of the part it is on. */
+  readonly part: string;
+  readonly face: Face;
+  readonly map: DepthMap;
+}
+
+export interface LivePart {
+  readonly part: Part;
+  readonly faces: readonly LiveFace[];
+}
+
+/** The parts this version can draw, in the order of the job, at the job as it is now. */
+export function liveParts(): readonly LivePart[] {
+  return held().map(({ live }) => live);
+}
+
+/** The part of that id, the first one when the job has none such; undefined when it has none at all. */
+export function livePart(id: string): LivePart | undefined {
+  const parts = liveParts();
+  return parts.find(({ part }) => part.id === id) ?? parts[0];
+}
+
+export function liveFaces(): readonly LiveFace[] {
+  return liveParts().flatMap(({ faces }) => faces);
+}
+
+export function liveFace(part: string, face: string): LiveFace | undefined {
+  return liveFaces().find((live) => live.part === part && live.face.name === face);
+}
+
+const revisionStore = createStore<{ readonly revision: number }>()(() => ({ revision: 0 }));
+
+/** A number that changes whenever marks or sizes did, so that what was drawn from the maps is drawn anew. */
+export function useWearRevision(): number {
+  return useStore(revisionStore, ({ revision }) => revision);
+}
+
+/** The part the person has chosen, as it stands now: another object after every change of its marks or sizes. */
+export function useLivePart(): LivePart | undefined {
+  const revision = useWearRevision();
+  const id = useView((view) => view.part);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the revision says when the part has become another
+  return useMemo(() => livePart(id), [id, revision]);
+}
+
+type TouchListener = (live: LiveFace, block: CellBlock) => void;
+const touchListeners = new Set<TouchListener>();
+
+/** Hears of every block of cells a tool in hand may have changed. @returns stops it */
+export function onTouched(listener: TouchListener): () => void {
+  touchListeners.add(listener);
+  return () => touchListeners.delete(listener);
+}
+
+/** Says that a tool in hand wrote into the map of a face. */
+export function announceTouched(live: LiveFace, block: CellBlock): void {
+  for (const listener of touchListeners) listener(live, block);
+}
+
+/**
+ * Says that a map already holds a mark which is about to be added to the job: when it comes as the next one, it is not pressed
+ * a second time.
+ */
+export function claimPressed(live: LiveFace, mark: MarkFile): void {
+  claimed = { map: live.map, mark };
+}
+
+interface HeldPart {
+  readonly file: WearPlateFile;
+  readonly live: LivePart;
+  readonly faces: readonly HeldFace[];
+}
+
+interface HeldFace {
+  readonly live: LiveFace;
+  /** The marks its map holds, as the file has them. */
+  readonly marks: readonly MarkFile[];
+}
+
+let parts: readonly HeldPart[] = [];
+let followed: JobFile | null = null;
+let claimed: { readonly map: DepthMap; readonly mark: MarkFile } | null = null;
+
+jobStore.subscribe((now, before) => {
+  if (now.job.parts !== before.job.parts) revisionStore.setState(({ revision }) => ({ revision: revision + 1 }));
+});
+
+/** Follows the job only when someone looks: several changes in a row are replayed once. */
+function held(): readonly HeldPart[] {
+  const { job } = jobStore.getState();
+  if (job === followed) return parts;
+  parts = job.parts.flatMap((file) => {
+    if (file.kind !== 'wear-plate') return [];
+    return [followPart(file, parts.find(({ live }) => live.part.id === file.id))];
+  });
+  followed = job;
+  claimed = null;
+  return parts;
+}
+
+function followPart(file: WearPlateFile, before: HeldPart | undefined): HeldPart {
+  if (before?.file === file) return before;
+  if (before !== undefined && hasSameShape(file, before.file)) {
+    return heldPart(file, before.live.part, before.faces.map((face) => followFace(file, face)));
+  }
+  const part = wearPlate(measuredPlate(file, []), null);
+  return heldPart(file, part, part.faces.map((face) => replayed(file, face)));
+}
+
+function heldPart(file: WearPlateFile, part: Part, faces: readonly HeldFace[]): HeldPart {
+  return { file, live: { part, faces: faces.map(({ live }) => live) }, faces };
+}
+
+function followFace(file: WearPlateFile, before: HeldFace): HeldFace {
+  const { face, map } = before.live;
+  const marks = marksOn(file, face);
+  const isKept = marks.length >= before.marks.length && before.marks.every((mark, i) => isSame(mark, marks[i]));
+  if (!isKept || marks.length > before.marks.length + 1) return replayed(file, face);
+  const next = marks.at(before.marks.length);
+  if (next === undefined) return before;
+  if (claimed !== null && claimed.map === map && isSame(claimed.mark, next)) return { live: before.live, marks };
+  const mark = measuredMark(next, file);
+  if (mark !== null) applyMark(map, face, mark);
+  return { live: { ...before.live }, marks };
+}
+
+function replayed(file: WearPlateFile, face: Face): HeldFace {
+  const marks = marksOn(file, face);
+  const own = marks.map((mark) => measuredMark(mark, file)).filter((mark) => mark !== null);
+  return { live: { part: file.id, face, map: replay(face, own) }, marks };
+}
+
+function marksOn(file: WearPlateFile, face: Face): readonly MarkFile[] {
+  return file.wear.filter((mark) => mark.face === face.name);
+}
+
+/** True when the two plates have the same metal as new. */
+function hasSameShape(a: WearPlateFile, b: WearPlateFile): boolean {
+  return SHAPE_FIELDS.every((field) => isSame(a[field], b[field]));
+}
+
+/** The job store keeps untouched branches, so this mostly ends at the references; a job opened once more is told by its text. */
+function isSame(a: unknown, b: unknown): boolean {
+  return Object.is(a, b) || (typeof a === 'object' && JSON.stringify(a) === JSON.stringify(b));
+}
+
+const SHAPE_FIELDS = [
+  'id',
+  'outerDiameter',
+  'boreDiameter',
+  'thickness',
+  'coneAngle',
+  'boltHoles',
+  'outline',
+] as const satisfies readonly (keyof WearPlateFile)[];
