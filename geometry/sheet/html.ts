@@ -6,6 +6,7 @@ import { type Result, toResult } from './result.ts';
 import { sheetPictures } from './sheet-pictures.ts';
 import { SHEET_STYLE } from './sheet-style.ts';
 import { coatsTable, mixesTable, packsTable, regionsTable } from './sheet-tables.ts';
+import { typeset } from './typeset.ts';
 
 /**
  * The printable sheet as an HTML fragment: quantities first, then where they go, how they were found and what to watch.
@@ -73,8 +74,8 @@ ${job.notes.trim() === '' ? null : html`<p class="sheet-notes">${job.notes}</p>`
 
 function figureCard({ lead, notes }: Headline): Markup {
   return html`<div class="sheet-card">
-<p class="sheet-lead">${lead}</p>
-${notes.map((note) => html`<p>${note}</p>`)}
+<p class="sheet-lead">${typeset(lead)}</p>
+${notes.map((note) => html`<p>${typeset(note)}</p>`)}
 </div>
 `;
 }
@@ -83,7 +84,7 @@ function warnings(result: Result): Markup {
   if (result.warnings.length === 0) return html``;
   return html`<section class="sheet-warnings">
 <h2>Warnings</h2>
-<ul>${result.warnings.map(({ field, text }) => html`<li>${field === undefined ? null : html`<code>${field}</code> `}${text}</li>\n`)}</ul>
+<ul>${result.warnings.map(({ field, text }) => html`<li>${field === undefined ? null : html`<code>${field}</code> `}${typeset(text)}</li>\n`)}</ul>
 </section>`;
 }
 
@@ -97,7 +98,7 @@ function cautions(result: Result): Markup {
 function basis(estimate: Estimate, result: Result): Markup {
   return html`<section>
 <h2>How it was worked out</h2>
-<dl>${basisOf(estimate, result).map(({ what, how, source }) => html`<dt>${what}</dt><dd>${how} <cite>${source}</cite></dd>\n`)}</dl>
+<dl>${basisOf(estimate, result).map(({ what, how, source }) => html`<dt>${what}</dt><dd>${typeset(how)} <cite>${source}</cite></dd>\n`)}</dl>
 </section>`;
 }
 

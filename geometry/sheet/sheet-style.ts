@@ -48,6 +48,6 @@ export const SHEET_STYLE = `
 .flat-region circle { fill: #fff; stroke: #1d1d1b; }
 .flat-region-number { font-weight: 650; }
 .flat-map .flat-region-depth { text-anchor: start; }
-@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } }
+@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } .sheet-word { min-width: 20mm; } }
 @media print { .sheet { max-width: none; padding: 0; } .sheet, .sheet * { print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
 `;

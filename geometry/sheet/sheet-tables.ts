@@ -3,6 +3,7 @@ import { figure, gauge } from './figure.ts';
 import { html, type Markup } from './markup.ts';
 import { placeText, stretchesText } from './place-text.ts';
 import type { PartResult, Result } from './result.ts';
+import { typeset } from './typeset.ts';
 
 /** Rows on paper; what is beyond is counted. The result lists all. */
 const MOST_ROWS = 60;
@@ -105,10 +106,10 @@ function table(caption: string, columns: readonly Column[], rows: readonly (read
   if (rows.length === 0) return html``;
   const rest = rows.length - MOST_ROWS;
   return html`<table>
-<caption>${caption}</caption>
-<thead><tr>${columns.map((column) => html`<th scope="col" class="sheet-${column.kind}">${column.head}</th>`)}</tr></thead>
+<caption>${typeset(caption)}</caption>
+<thead><tr>${columns.map((column) => html`<th scope="col" class="sheet-${column.kind}">${typeset(column.head)}</th>`)}</tr></thead>
 <tbody>
-${rows.slice(0, MOST_ROWS).map((row) => html`<tr>${row.map((cell, i) => html`<td class="sheet-${columns[i].kind}">${cell}</td>`)}</tr>\n`)}
+${rows.slice(0, MOST_ROWS).map((row) => html`<tr>${row.map((cell, i) => html`<td class="sheet-${columns[i].kind}">${typeset(cell)}</td>`)}</tr>\n`)}
 </tbody>
 </table>
 ${rest > 0 ? html`<p class="sheet-rest">and ${rest} more</p>` : null}`;

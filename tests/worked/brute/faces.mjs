@@ -5,7 +5,7 @@
 
 const TURN = 2 * Math.PI;
 export const radians = (deg) => (deg * Math.PI) / 180;
-export const degrees = (rad) => ((((rad * 180) / Math.PI) % 360) + 360) % 360;
+const degrees = (rad) => ((((rad * 180) / Math.PI) % 360) + 360) % 360;
 /** The same angle in [-pi, pi). */
 export const nearZero = (angle) => angle - TURN * Math.floor((angle + Math.PI) / TURN);
 

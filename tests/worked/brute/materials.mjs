@@ -7,7 +7,7 @@ export function mixDensity({ density, densityA, densityB, ratioByVolume: [a, b] 
   return densityA > 0 && densityB > 0 ? (a * densityA + b * densityB) / (a + b) : density;
 }
 
-export function workingTime({ workingTime: { minutes, at }, activationEnergy }, surface) {
+function workingTime({ workingTime: { minutes, at }, activationEnergy }, surface) {
   if (surface === undefined) return minutes;
   if (activationEnergy === null) return minutes * 2 ** ((at - surface) / 10);
   const energy = (activationEnergy ?? 55) * 1000;
