@@ -90,7 +90,9 @@ export function expectShown(shown: string, values: readonly number[]): void {
 }
 
 /** The text of the job as it goes into a file. */
-export function savedText(page: Page): Promise<string> {
+export async function savedText(page: Page): Promise<string> {
+  // Keys are answered once the app is there, and with the first figures it is.
+  await page.locator('.figure').first().waitFor();
   return downloadOf(page, () => page.keyboard.press('Control+s'));
 }
 

@@ -26,7 +26,10 @@ export function CompassLines({ part, viewport }: { readonly part: Part; readonly
       const [x, y] = project(point);
       return `${x.toFixed(1)} ${y.toFixed(1)}`;
     };
-    ticks.current?.setAttribute('d', round.ticks.map(([inner, outer]) => `M${at(inner)}L${at(outer)}`).join(''));
+    ticks.current?.setAttribute(
+      'd',
+      round.ticks.map(([inner, outer]) => `M${at(inner)}L${at(outer)}`).join(''),
+    );
     arrow.current?.setAttribute('d', `M${round.arrow.map(at).join('L')}Z`);
     for (const [i, text] of [...(numbers.current?.children ?? [])].entries()) {
       const [x, y] = project(round.numbers[i].at);

@@ -32,7 +32,8 @@ export function ContourNumbers({ live, most, pointOf, onView }: ContourNumbersPr
     for (const [i, text] of [...(group.current?.children ?? [])].entries()) {
       const { place } = numbers[numbers.length - 1 - i];
       const point = pointOf(live, place);
-      const isFree = point !== null && taken.every(([x, y]) => Math.hypot(x - point[0], y - point[1]) > APART);
+      const isFree =
+        point !== null && taken.every(([x, y]) => Math.hypot(x - point[0], y - point[1]) > APART);
       text.toggleAttribute('hidden', !isFree);
       if (!isFree) continue;
       taken.push(point);

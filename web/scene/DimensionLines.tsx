@@ -59,14 +59,20 @@ export function DimensionLines({ live, viewport }: { readonly live: LivePart; re
 const ARROW = 11;
 
 /** Heads at both ends, pointing outward along the line as it is seen. */
-function arrows({ measured }: Dimension, project: (point: Vec3) => readonly [number, number, number]): string {
+function arrows(
+  { measured }: Dimension,
+  project: (point: Vec3) => readonly [number, number, number],
+): string {
   if (measured.length < 2) return '';
   const seen = measured.map(project);
   const last = seen.length - 1;
   return head(seen[0], seen[1]) + head(seen[last], seen[last - 1]);
 }
 
-function head([x, y]: readonly [number, number, number], [fromX, fromY]: readonly [number, number, number]): string {
+function head(
+  [x, y]: readonly [number, number, number],
+  [fromX, fromY]: readonly [number, number, number],
+): string {
   const length = Math.hypot(x - fromX, y - fromY);
   if (length < 1) return '';
   const [dx, dy] = [((fromX - x) / length) * ARROW, ((fromY - y) / length) * ARROW];

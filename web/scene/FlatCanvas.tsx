@@ -26,7 +26,7 @@ export function FlatCanvas({ live, outline, view, scale }: FlatCanvasProps) {
     if (element === null) return;
     return keepDrawn(element, live, outline, view, scale);
   }, [live, outline, view, scale, theme]);
-  return <canvas className="flat-canvas" ref={canvas} aria-hidden="true" />;
+  return <canvas className="flat-canvas" ref={canvas} />;
 }
 
 /** Draws now and whenever the view or the map changes, once a frame. @returns stops it */

@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { flatFrame } from '../../geometry/sheet/flat-frame.ts';
 import { flatOutline } from '../../geometry/sheet/flat-outline.ts';
@@ -10,6 +10,7 @@ import { type DepthScale, useDepthScale } from './depth-scale.ts';
 import { FlatCanvas } from './FlatCanvas.tsx';
 import { FlatAngles, FlatLines } from './FlatLines.tsx';
 import type { GridPlace } from './face-ring.ts';
+import { flatSheetPath } from './flat-sheet-path.ts';
 import { createFlatView, type FlatView } from './flat-view.ts';
 import { HandLines } from './HandLines.tsx';
 import { createHover } from './hover.ts';
@@ -18,8 +19,9 @@ import { faceWords } from './part-words.ts';
 import { RegionNumbers } from './RegionNumbers.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { SurfaceMarks } from './SurfaceMarks.tsx';
-import { linePath, type SeenPlace } from './surface-path.ts';
 import { type Picture, useHand } from './use-hand.ts';
+import { useSize } from './use-size.ts';
+import { type Steered, useViewKeys } from './use-view-keys.ts';
 import './flat-picture.css';
 
 /** The chosen face laid flat, true to scale, to be marked with the same tools as the part. Fills its container. */
@@ -54,16 +56,23 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
   const outline = useMemo(() => flatOutline(face, frame), [face, frame]);
   const picture = usePicture(live, view);
   useEffect(() => view.show(frame.box), [view, frame]);
-  useSize(area, view);
+  useSize(area, view.resize);
   useHand(area, picture, hover);
-  useKeys(area, view);
-  const pointOf = (on: LiveFace, [u, v]: GridPlace) => (on.face === face ? view.toScreen(frame.toFlat(u, v)) : null);
+  useViewKeys(area, useSteering(view));
+  const pointOf = (on: LiveFace, [u, v]: GridPlace) =>
+    on.face === face ? view.toScreen(frame.toFlat(u, v)) : null;
   const pathOf = (on: LiveFace, lines: readonly (readonly GridPlace[])[], isClosed: boolean) =>
-    on.face === face ? flatPath(live, view, lines, isClosed) : '';
+    on.face === face ? flatSheetPath(live, view, lines, isClosed) : '';
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: keys slide the picture and come nearer */}
-      <div className="flat-area" ref={area} role="application" aria-label={faceWords(live, units)} tabIndex={0}>
+      <div
+        className="flat-area"
+        ref={area}
+        role="application"
+        aria-label={faceWords(live, units)}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: keys slide the picture and come nearer
+        tabIndex={0}
+      >
         <FlatCanvas live={live} outline={outline} view={view} scale={scale} />
         <svg className="flat-overlay" aria-hidden="true">
           <FlatLines live={live} outline={outline} view={view} most={scale.most} />
@@ -111,74 +120,19 @@ function isInBox({ face: { grid } }: LiveFace, [, v]: GridPlace): boolean {
   return v >= grid.v0 && v <= grid.v0 + grid.columns * grid.dv;
 }
 
-/** Lines on the sheet; where an unrolled face is torn they are torn. */
-function flatPath({ face }: LiveFace, view: FlatView, lines: readonly (readonly GridPlace[])[], isClosed: boolean): string {
-  const frame = flatFrame(face);
-  const { grid, picture } = face;
-  const turn = grid.columns * grid.dv;
-  const isTorn = grid.wraps && picture.kind === 'plane';
-  return lines
-    .map((line) => {
-      const rounds = line.map(([, v]) => (isTorn ? Math.floor((v - grid.v0) / turn) : 0));
-      const places = line.map(([u, v], i): SeenPlace => {
-        const [x, y] = view.toScreen(frame.toFlat(u, v - rounds[i] * turn));
-        return { x, y, faces: true };
-      });
-      const isWhole = rounds.every((round) => round === rounds[0]);
-      if (isWhole) return linePath(places, isClosed);
-      const pieces: SeenPlace[][] = [];
-      places.forEach((place, i) => {
-        if (i === 0 || rounds[i] !== rounds[i - 1]) pieces.push([]);
-        pieces[pieces.length - 1].push(place);
-      });
-      return pieces.map((piece) => linePath(piece, false)).join('');
-    })
-    .join('');
-}
-
-function useSize(area: RefObject<HTMLElement | null>, view: FlatView): void {
-  useEffect(() => {
-    const element = area.current;
-    if (element === null) return;
-    const measure = () => {
-      const { width, height } = element.getBoundingClientRect();
-      if (width > 0 && height > 0) view.resize({ width, height });
-    };
-    measure();
-    const watch = new ResizeObserver(measure);
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, [area, view]);
-}
-
-/** px a press of an arrow stands for. */
+/** px that a press of an arrow slides. */
 const ARROW = 32;
-const CLOSER = 1.2;
 
-function useKeys(area: RefObject<HTMLElement | null>, view: FlatView): void {
-  useEffect(() => {
-    const element = area.current;
-    if (element === null) return;
-    const onKey = (event: KeyboardEvent) => {
-      if (event.ctrlKey || event.metaKey || event.altKey) return;
-      const { width, height } = view.screen();
-      const nearer = (factor: number) => view.zoom(factor, width / 2, height / 2);
-      const keys: Readonly<Record<string, () => void>> = {
-        ArrowLeft: () => view.slide(ARROW, 0),
-        ArrowRight: () => view.slide(-ARROW, 0),
-        ArrowUp: () => view.slide(0, ARROW),
-        ArrowDown: () => view.slide(0, -ARROW),
-        Home: view.fit,
-        '+': () => nearer(CLOSER),
-        '=': () => nearer(CLOSER),
-        '-': () => nearer(1 / CLOSER),
-      };
-      const action = keys[event.key];
-      if (action === undefined) return;
-      event.preventDefault();
-      action();
-    };
-    element.addEventListener('keydown', onKey);
-    return () => element.removeEventListener('keydown', onKey);
-  }, [area, view]);
+function useSteering(view: FlatView): Steered {
+  return useMemo(
+    () => ({
+      step: (right, down) => view.slide(-right * ARROW, -down * ARROW),
+      nearer: (factor) => {
+        const { width, height } = view.screen();
+        view.zoom(factor, width / 2, height / 2);
+      },
+      showAll: view.fit,
+    }),
+    [view],
+  );
 }

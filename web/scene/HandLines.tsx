@@ -61,7 +61,8 @@ function draftPaths(
 ): { readonly line: string; readonly corners: string } {
   const drawn = draft();
   if (drawn === null) return { line: '', corners: '' };
-  const placesOf = (points: readonly FacePoint[]) => points.map((point) => toGridPoint(drawn.live.face, point));
+  const placesOf = (points: readonly FacePoint[]) =>
+    points.map((point) => toGridPoint(drawn.live.face, point));
   if (drawn.kind === 'box') return { line: pathOf(drawn.live, drawn.lines.map(placesOf), true), corners: '' };
   const places = placesOf(drawn.corners);
   // The next side of an area follows the pointer.
@@ -76,6 +77,8 @@ function draftPaths(
 /** Small squares about points. */
 function dots(points: readonly (readonly [number, number] | null)[]): string {
   return points
-    .map((point) => (point === null ? '' : `M${(point[0] - 4).toFixed(1)} ${(point[1] - 4).toFixed(1)}h8v8h-8Z`))
+    .map((point) =>
+      point === null ? '' : `M${(point[0] - 4).toFixed(1)} ${(point[1] - 4).toFixed(1)}h8v8h-8Z`,
+    )
     .join('');
 }

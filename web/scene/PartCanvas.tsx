@@ -1,12 +1,13 @@
+import { PerspectiveCamera } from '@react-three/drei';
 import { Canvas, useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import type { PerspectiveCamera } from 'three';
+import type { PerspectiveCamera as EyeOfThree } from 'three';
 import { type LivePart, onTouched } from '../wear/live-faces.ts';
 import { LENS } from './camera.ts';
 import type { DepthScale } from './depth-scale.ts';
 import { type DrawnPart, drawnPart } from './drawn-part.ts';
 import { rendererKind } from './renderer-kind.ts';
-import { useStillFrame } from './use-still-frame.ts';
+import { usePixels } from './use-pixels.ts';
 import type { Viewport } from './viewport.ts';
 
 interface PartCanvasProps {
@@ -19,7 +20,6 @@ interface PartCanvasProps {
 
 /** Pointers are answered by the shapes themselves, never by triangles. */
 const NO_EVENTS = () => ({ enabled: false, priority: 0 });
-const MOST_PIXELS = 2;
 
 /** The part itself, drawn when something has changed and never else. */
 export function PartCanvas(props: PartCanvasProps) {
@@ -28,9 +28,8 @@ export function PartCanvas(props: PartCanvasProps) {
     <Canvas
       frameloop="demand"
       flat
-      dpr={byChip ? [1, MOST_PIXELS] : 1}
+      dpr={usePixels(props.viewport)}
       gl={{ antialias: byChip, alpha: true, powerPreference: 'high-performance' }}
-      camera={{ manual: true }}
       events={NO_EVENTS}
     >
       <Scene {...props} />
@@ -61,8 +60,12 @@ function Scene({ live, viewport, times, scale }: PartCanvasProps) {
   useFrame(() => drawn.look({ times, scale, pixel: gl.getPixelRatio() }));
   useEye(viewport);
   useLostContext();
-  useStillFrame(viewport);
-  return <Objects drawn={drawn} />;
+  return (
+    <>
+      <PerspectiveCamera makeDefault manual />
+      <Objects drawn={drawn} />
+    </>
+  );
 }
 
 function Objects({ drawn }: { readonly drawn: DrawnPart }) {
@@ -71,7 +74,7 @@ function Objects({ drawn }: { readonly drawn: DrawnPart }) {
 
 /** The library's camera goes where the viewport's eye is. */
 function useEye(viewport: Viewport): void {
-  const camera = useThree((three) => three.camera) as PerspectiveCamera;
+  const camera = useThree((three) => three.camera) as EyeOfThree;
   const invalidate = useThree((three) => three.invalidate);
   useEffect(() => {
     const follow = () => {

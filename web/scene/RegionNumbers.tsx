@@ -1,7 +1,7 @@
 import { useRef } from 'react';
-import type { Deg } from '../../geometry/units.ts';
 import { toGridPoint } from '../../geometry/part/face.ts';
 import type { RegionResult } from '../../geometry/sheet/result.ts';
+import type { Deg } from '../../geometry/units.ts';
 import { ownPoint } from '../tools/file-point.ts';
 import type { LiveFace } from '../wear/live-faces.ts';
 import { useEstimate } from '../worker/estimate-client.ts';
@@ -23,7 +23,9 @@ const ASIDE: { readonly distance: number; readonly angle: Deg } = { distance: 20
 /** The damage regions of a face, numbered as on the sheet, deepest first, beside their deepest points. */
 export function RegionNumbers({ live, pointOf, onView }: RegionNumbersProps) {
   const group = useRef<SVGGElement>(null);
-  const regions = useEstimate((estimate) => estimate.result?.parts.find(({ id }) => id === live.part)?.regions ?? NONE);
+  const regions = useEstimate(
+    (estimate) => estimate.result?.parts.find(({ id }) => id === live.part)?.regions ?? NONE,
+  );
   const shown = regions
     .map((region, i) => ({ region, number: i + 1 }))
     .filter(({ region }) => region.face === live.face.name)
@@ -33,7 +35,8 @@ export function RegionNumbers({ live, pointOf, onView }: RegionNumbersProps) {
     for (const [i, ring] of [...(group.current?.children ?? [])].entries()) {
       const place = toGridPoint(live.face, ownPoint(live.face, shown[i].region.at));
       const point = pointOf(live, place);
-      const isFree = point !== null && taken.every(([x, y]) => Math.hypot(x - point[0], y - point[1]) > 2 * RING);
+      const isFree =
+        point !== null && taken.every(([x, y]) => Math.hypot(x - point[0], y - point[1]) > 2 * RING);
       ring.toggleAttribute('hidden', !isFree);
       if (!isFree) continue;
       taken.push(point);

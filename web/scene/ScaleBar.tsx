@@ -19,7 +19,8 @@ export function ScaleBar({ view }: { readonly view: FlatView }) {
     const length = scaleBarLength(scale, MOST, times / over);
     const px = (length * scale).toFixed(1);
     bar.current?.setAttribute('d', `M1 4v8M1 8h${px}m0 -4v8`);
-    if (text.current !== null) text.current.textContent = `${formatQuantity(length, 'length', units, { as: 'typed' })} ${symbol}`;
+    if (text.current !== null)
+      text.current.textContent = `${formatQuantity(length, 'length', units, { as: 'typed' })} ${symbol}`;
   }, [view.onChange]);
   return (
     <svg className="scale-bar" viewBox={`0 0 ${MOST + 4} 32`} width={MOST + 4} height={32} aria-hidden="true">

@@ -80,14 +80,52 @@ const VIEWS: Readonly<Record<ViewName, Pick<Rig, 'turn' | 'tilt'>>> = {
   side: { turn: -Math.PI / 2, tilt: 0.06 },
 };
 
-/** The part's radius and the angles round it. */
-const MARGIN = 1.2;
+/** What a view has to show: points about the middle that the eye turns round. */
+export interface Shown {
+  readonly middle: Vec3;
+  readonly points: readonly Vec3[];
+}
 
-/** A preset view of a body of this radius about its middle, all of it in the picture. */
-export function presetRig(name: ViewName, middle: Vec3, radius: Mm, screen: Screen): Rig {
-  const narrow = Math.min(1, screen.width / screen.height);
-  const distance = (MARGIN * radius) / Math.sin(Math.atan(Math.tan(LENS / 2) * narrow));
-  return { ...VIEWS[name], target: middle, distance };
+/** px along the edges of the picture that other things cover. */
+export interface Covered {
+  readonly top: number;
+  readonly bottom: number;
+  readonly side: number;
+}
+
+const HALVINGS = 24;
+
+/** A preset view: all the points as large as the uncovered part of the picture allows, in its middle. */
+export function presetRig(name: ViewName, shown: Shown, screen: Screen, covered: Covered): Rig {
+  const width = screen.width - 2 * covered.side;
+  const height = screen.height - covered.top - covered.bottom;
+  const at = (distance: Mm): Rig => ({ ...VIEWS[name], target: shown.middle, distance });
+  const reach = Math.max(...shown.points.map((point) => apart(point, shown.middle)));
+  let [near, far] = [reach, 100 * reach];
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = Math.sqrt(near * far);
+    const [x0, x1, y0, y1] = extent(at(middle), shown, screen);
+    if (x1 - x0 > width || y1 - y0 > height) near = middle;
+    else far = middle;
+  }
+  const rig = at(far);
+  const [x0, x1, y0, y1] = extent(rig, shown, screen);
+  return slid(rig, screen.width / 2 - (x0 + x1) / 2, covered.top + height / 2 - (y0 + y1) / 2, screen);
+}
+
+/** px the points take on the screen. */
+function extent(
+  rig: Rig,
+  { points }: Shown,
+  screen: Screen,
+): [x0: number, x1: number, y0: number, y1: number] {
+  const { project } = sightOf(rig, screen);
+  let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const point of points) {
+    const [x, y] = project(point);
+    [x0, x1, y0, y1] = [Math.min(x0, x), Math.max(x1, x), Math.min(y0, y), Math.max(y1, y)];
+  }
+  return [x0, x1, y0, y1];
 }
 
 /** rad a px. */
@@ -106,7 +144,14 @@ export function slid(rig: Rig, dx: number, dy: number, screen: Screen): Rig {
 }
 
 /** Comes `factor` nearer, the place under (x, y) staying where it is on the screen. */
-export function zoomed(rig: Rig, factor: number, x: number, y: number, screen: Screen, reach: readonly [Mm, Mm]): Rig {
+export function zoomed(
+  rig: Rig,
+  factor: number,
+  x: number,
+  y: number,
+  screen: Screen,
+  reach: readonly [Mm, Mm],
+): Rig {
   const distance = Math.min(reach[1], Math.max(reach[0], rig.distance / factor));
   const { right, up, scale } = sightOf(rig, screen);
   const share = 1 - distance / rig.distance;
@@ -115,6 +160,7 @@ export function zoomed(rig: Rig, factor: number, x: number, y: number, screen: S
   return { ...rig, distance, target: plus(plus(rig.target, right, across), up, along) };
 }
 
+const apart = (a: Vec3, b: Vec3): Mm => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 const scaled = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
 const plus = (a: Vec3, b: Vec3, by: number): Vec3 => [a[0] + b[0] * by, a[1] + b[1] * by, a[2] + b[2] * by];

@@ -34,7 +34,7 @@ export function useDepthScale(live: LivePart | undefined): DepthScale {
 const DUST = 0.02;
 
 /** @param coming  depth of the tool in hand, mm */
-export function depthScale(deepest: Mm, coming: Mm): DepthScale {
+function depthScale(deepest: Mm, coming: Mm): DepthScale {
   const most = Math.max(deepest, coming);
   const step = contourStep(most);
   const to = Math.max(1, Math.ceil(most / step - DUST)) * step;
@@ -44,7 +44,8 @@ export function depthScale(deepest: Mm, coming: Mm): DepthScale {
 function deepestOf({ faces }: LivePart): Mm {
   let deepest = 0;
   for (const { map } of faces) {
-    for (let cell = 0; cell < map.depth.length; cell++) if (map.depth[cell] > deepest) deepest = map.depth[cell];
+    for (let cell = 0; cell < map.depth.length; cell++)
+      if (map.depth[cell] > deepest) deepest = map.depth[cell];
   }
   return deepest;
 }

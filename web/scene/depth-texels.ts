@@ -12,7 +12,7 @@ export interface DepthTexels {
   readonly width: number;
   readonly height: number;
   /** Half floats, width x height, row-major, mm. */
-  readonly data: Uint16Array;
+  readonly data: Uint16Array<ArrayBuffer>;
   /** Depth of every cell, mm, with those that are no face filled from the cell of the face nearest to them. */
   readonly filled: Float32Array;
   /** Cells that are no face, each followed by the cell of the face nearest to it. */
@@ -46,27 +46,34 @@ export function wholeBlock({ grid }: DepthMap): CellBlock {
 /** Takes over a block of cells. Writes into `texels`. */
 export function writeBlock(texels: DepthTexels, map: DepthMap, block: CellBlock): void {
   const { width, height, filled, borrowed } = texels;
+  const { cover } = texels.face;
   const { rows, columns } = map.grid;
   for (let row = block.row0; row <= block.row1; row++) {
     for (let k = 0; k < block.columns; k++) {
       const cell = row * columns + ((block.column0 + k) % columns);
-      filled[cell] = map.depth[cell];
+      if (cover === null || cover[cell] > 0) filled[cell] = map.depth[cell];
     }
   }
-  for (let i = 0; i < borrowed.length; i += 2) filled[borrowed[i]] = map.depth[borrowed[i + 1]];
-  if (width === columns && height === rows) smoothInto(texels, block);
+  let lends = false;
+  for (let i = 0; i < borrowed.length; i += 2) {
+    const lender = borrowed[i + 1];
+    if (lender < block.row0 * columns || lender >= (block.row1 + 1) * columns) continue;
+    if ((((lender - block.column0) % columns) + columns) % columns >= block.columns) continue;
+    filled[borrowed[i]] = map.depth[lender];
+    lends = true;
+  }
+  if (width === columns && height === rows) smoothInto(texels, block, lends ? SPREAD + BORROW : SPREAD);
   else shrinkInto(texels);
 }
 
 /** Weights of the cells about one, 16 in all: the binomial closest to a bell one cell wide. */
 const BELL = [1, 4, 6, 4, 1] as const;
-/** A cell borrowed from the block may lie this far off, and is smoothed too. */
-const REACH = 2 + BORROW;
+/** Cells to each side that the bell reaches. */
+const SPREAD = 2;
 
-/** Writes the smoothed depths of a block and of what its smoothing and borrowing reach into `data`. */
-function smoothInto({ face, filled, data }: DepthTexels, block: CellBlock): void {
+/** Writes the smoothed depths of a block, and of the cells up to `reach` about it, into `data`. */
+function smoothInto({ face, filled, data }: DepthTexels, block: CellBlock, reach: number): void {
   const { rows, columns, wraps } = face.grid;
-  const reach = face.cover === null ? 2 : REACH;
   const row0 = Math.max(0, block.row0 - reach);
   const row1 = Math.min(rows - 1, block.row1 + reach);
   const wide = Math.min(columns, block.columns + 2 * reach);
@@ -94,17 +101,37 @@ function smoothInto({ face, filled, data }: DepthTexels, block: CellBlock): void
 }
 
 /** More cells than texels: each takes the mean of its cells. */
-function shrinkInto({ width, height, data, filled, face }: DepthTexels): void {
+function shrinkInto(texels: DepthTexels): void {
+  eachTexel(texels, (texel, cells) => {
+    texels.data[texel] = toHalf(meanOf(texels.filled, texels.face.grid.columns, cells));
+  });
+}
+
+/** Share of each texel that is face, 0..255. */
+export function coverShares(texels: DepthTexels): Uint8Array<ArrayBuffer> {
+  const { width, height, face } = texels;
+  const { cover, grid } = face;
+  const shares = new Uint8Array(width * height).fill(255);
+  if (cover === null) return shares;
+  eachTexel(texels, (texel, cells) => {
+    shares[texel] = Math.round(255 * meanOf(cover, grid.columns, cells));
+  });
+  return shares;
+}
+
+function eachTexel(
+  { width, height, face }: DepthTexels,
+  visit: (texel: number, cells: CellRange) => void,
+): void {
   const { rows, columns } = face.grid;
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
-      const mean = meanOf(filled, columns, {
+      visit(y * width + x, {
         row0: Math.floor((y * rows) / height),
         row1: Math.floor(((y + 1) * rows) / height),
         column0: Math.floor((x * columns) / width),
         column1: Math.floor(((x + 1) * columns) / width),
       });
-      data[y * width + x] = toHalf(mean);
     }
   }
 }
@@ -117,10 +144,10 @@ interface CellRange {
   readonly column1: number;
 }
 
-function meanOf(filled: Float32Array, columns: number, { row0, row1, column0, column1 }: CellRange): number {
+function meanOf(values: Float32Array, columns: number, { row0, row1, column0, column1 }: CellRange): number {
   let sum = 0;
   for (let row = row0; row < row1; row++) {
-    for (let column = column0; column < column1; column++) sum += filled[row * columns + column];
+    for (let column = column0; column < column1; column++) sum += values[row * columns + column];
   }
   return sum / ((row1 - row0) * (column1 - column0));
 }

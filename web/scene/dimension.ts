@@ -1,7 +1,7 @@
 /** The dimension in hand as lines on the part: what a caliper would be held to. */
 import type { BoltCircleFile, WearPlateFile } from '../../geometry/job/job-file.ts';
 import type { Part } from '../../geometry/part/part.ts';
-import { type Mm, type Rad, toRadians, TURN, type Vec3 } from '../../geometry/units.ts';
+import { type Mm, type Rad, TURN, toRadians, type Vec3 } from '../../geometry/units.ts';
 
 export interface Dimension {
   /** The measured line, arrows at both ends; an arc has more than two points. */
@@ -19,7 +19,12 @@ export interface Dimension {
  * @param field  path in the job file of what is being typed, such as `parts[0].boltHoles[1].holeDiameter`
  * @returns null when the field is no dimension of this plate
  */
-export function dimensionOf(field: string, index: number, plate: WearPlateFile, part: Part): Dimension | null {
+export function dimensionOf(
+  field: string,
+  index: number,
+  plate: WearPlateFile,
+  part: Part,
+): Dimension | null {
   const path = `parts[${index}].`;
   if (!field.startsWith(path)) return null;
   const name = field.slice(path.length);
@@ -29,7 +34,8 @@ export function dimensionOf(field: string, index: number, plate: WearPlateFile, 
   const radius = (plate.outerDiameter ?? 0) / 2;
   if (plate.outline === undefined) {
     if (name === 'outerDiameter') return across(part, radius, plate.outerDiameter ?? 0, 0);
-    if (name === 'boreDiameter') return across(part, (plate.boreDiameter ?? 0) / 2, plate.boreDiameter ?? 0, 0);
+    if (name === 'boreDiameter')
+      return across(part, (plate.boreDiameter ?? 0) / 2, plate.boreDiameter ?? 0, 0);
     if (name === 'coneAngle') return cone(plate, part);
   }
   const hole = /^boltHoles\[(\d+)\]\.(\w+)$/.exec(name);
@@ -75,7 +81,11 @@ function cone(plate: WearPlateFile, part: Part): Dimension {
   const angle = toRadians(plate.coneAngle ?? 0);
   const level = part.body.height(outer, 0);
   const length = (outer - bore) * 0.8;
-  const at = (turn: Rad, reach: Mm): Vec3 => [outer - reach * Math.cos(turn), 0, level - reach * Math.sin(turn)];
+  const at = (turn: Rad, reach: Mm): Vec3 => [
+    outer - reach * Math.cos(turn),
+    0,
+    level - reach * Math.sin(turn),
+  ];
   return {
     measured: Array.from({ length: 13 }, (_, i) => at((angle * i) / 12, length)),
     thin: [
@@ -102,16 +112,36 @@ function ofHoles(name: string, circle: BoltCircleFile, part: Part): Dimension | 
       const [x, y] = polarPlace(radius, start);
       const end = (sign: number): Vec3 => [x + (sign * holeDiameter) / 2, y, z];
       const at: Vec3 = [...polarPlace(radius + holeDiameter * 1.6, start), z];
-      return { measured: [end(-1), end(1)], thin: [], quantity: 'length', value: holeDiameter, sign: 'Ø', at };
+      return {
+        measured: [end(-1), end(1)],
+        thin: [],
+        quantity: 'length',
+        value: holeDiameter,
+        sign: 'Ø',
+        at,
+      };
     }
     case 'count': {
       const places = Array.from({ length: count }, (_, i) => polarPlace(radius, start + (TURN * i) / count));
       const rings = places.map(([x, y]) => circleAt(x, y, holeDiameter * 0.75, z));
-      return { measured: [], thin: [round, ...rings], quantity: 'plain', value: count, sign: '', at: [0, 0, z] };
+      return {
+        measured: [],
+        thin: [round, ...rings],
+        quantity: 'plain',
+        value: count,
+        sign: '',
+        at: [0, 0, z],
+      };
     }
     case 'startAngle': {
-      const arc = Array.from({ length: 33 }, (_, i): Vec3 => [...polarPlace(radius * 0.9, (start * i) / 32), z]);
-      const arms = [0, start].map((turn): readonly Vec3[] => [[0, 0, z], [...polarPlace(radius, turn), z]]);
+      const arc = Array.from(
+        { length: 33 },
+        (_, i): Vec3 => [...polarPlace(radius * 0.9, (start * i) / 32), z],
+      );
+      const arms = [0, start].map((turn): readonly Vec3[] => [
+        [0, 0, z],
+        [...polarPlace(radius, turn), z],
+      ]);
       const at: Vec3 = [...polarPlace(radius * 0.78, start / 2), z];
       return { measured: arc, thin: arms, quantity: 'angle', value: startAngle, sign: '', at };
     }
@@ -145,4 +175,7 @@ function circleAt(x: Mm, y: Mm, radius: Mm, z: Mm): readonly Vec3[] {
   });
 }
 
-const polarPlace = (radius: Mm, angle: Rad): readonly [Mm, Mm] => [radius * Math.cos(angle), radius * Math.sin(angle)];
+const polarPlace = (radius: Mm, angle: Rad): readonly [Mm, Mm] => [
+  radius * Math.cos(angle),
+  radius * Math.sin(angle),
+];

@@ -12,6 +12,7 @@ import {
 } from 'three';
 import type { Face } from '../../geometry/part/face.ts';
 import { DEPTH_RAMP } from '../../geometry/sheet/depth-colour.ts';
+import { coverShares, type DepthTexels } from './depth-texels.ts';
 
 /** Depths for the shaders. After a change of the texels set `needsUpdate`: the whole, 0.8 MB a face, goes up in a millisecond. */
 export function halfTexture(texels: Texels, face: Face): DataTexture {
@@ -22,15 +23,13 @@ interface Texels {
   readonly width: number;
   readonly height: number;
   /** Half floats. */
-  readonly data: Uint16Array;
+  readonly data: Uint16Array<ArrayBuffer>;
 }
 
-/** Share of each cell that is face; null when every cell is. */
-export function coverTexture(face: Face): DataTexture | null {
-  const { cover, grid } = face;
-  if (cover === null || grid.columns > 4096 || grid.rows > 4096) return null;
-  const shares = Uint8Array.from(cover, (share) => Math.round(share * 255));
-  return filtered(new DataTexture(shares, grid.columns, grid.rows, RedFormat, UnsignedByteType), face);
+/** Share of each texel of a face that is face. */
+export function coverTexture(texels: DepthTexels): DataTexture {
+  const { width, height, face } = texels;
+  return filtered(new DataTexture(coverShares(texels), width, height, RedFormat, UnsignedByteType), face);
 }
 
 /** The colours of depth, shallow to deep. */

@@ -2,7 +2,7 @@
  * The depth colours of a face as pixels. Where each pixel lies on the face is worked out when the view changes; a brush move only
  * looks up the depths of the pixels it may have changed.
  */
-import { type CellBlock } from '../../geometry/depth/chart.ts';
+import type { CellBlock } from '../../geometry/depth/chart.ts';
 import type { DepthMap } from '../../geometry/depth/depth-map.ts';
 import type { Face } from '../../geometry/part/face.ts';
 import { DEPTH_RAMP } from '../../geometry/sheet/depth-colour.ts';
@@ -64,7 +64,7 @@ export function paint(image: FlatImage, map: DepthMap, to: Mm, box: PixelBox = w
       const pixel = y * width + x;
       const r = row[pixel];
       const at = pixel * 4;
-      const depth = r === r ? depthBetween(face, map, r, column[pixel]) : 0;
+      const depth = !Number.isNaN(r) ? depthBetween(face, map, r, column[pixel]) : 0;
       if (depth <= FROM) {
         pixels[at + 3] = 0;
         continue;
@@ -78,7 +78,12 @@ export function paint(image: FlatImage, map: DepthMap, to: Mm, box: PixelBox = w
   }
 }
 
-export const wholeOf = ({ width, height }: FlatImage): PixelBox => ({ x0: 0, x1: width - 1, y0: 0, y1: height - 1 });
+const wholeOf = ({ width, height }: FlatImage): PixelBox => ({
+  x0: 0,
+  x1: width - 1,
+  y0: 0,
+  y1: height - 1,
+});
 
 /** The pixels a block of cells may show in; null when it lies outside the picture. */
 export function pixelsOf(image: FlatImage, block: CellBlock): PixelBox | null {
@@ -115,10 +120,12 @@ export function pixelsOf(image: FlatImage, block: CellBlock): PixelBox | null {
 function depthBetween({ grid, cover }: Face, { depth }: DepthMap, row: number, column: number): Mm {
   const { rows, columns, wraps } = grid;
   const r = Math.min(rows - 1, Math.max(0, row));
-  const top = Math.min(Math.floor(r), rows - 2 < 0 ? 0 : rows - 2);
+  const top = Math.min(Math.floor(r), Math.max(rows - 2, 0));
   const low = Math.min(top + 1, rows - 1);
   let left = Math.floor(column);
-  const fc = wraps ? column - left : Math.min(columns - 1, Math.max(0, column)) - Math.max(0, Math.min(left, columns - 1));
+  const fc = wraps
+    ? column - left
+    : Math.min(columns - 1, Math.max(0, column)) - Math.max(0, Math.min(left, columns - 1));
   let right = left + 1;
   if (wraps) {
     left = left < 0 ? left + columns : left >= columns ? left - columns : left;

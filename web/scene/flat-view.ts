@@ -51,7 +51,8 @@ export function createFlatView(): FlatView {
       change(isFitted ? fitted(box, screen) : lay);
     },
     show(next) {
-      if (next.x === box.x && next.y === box.y && next.width === box.width && next.height === box.height) return;
+      if (next.x === box.x && next.y === box.y && next.width === box.width && next.height === box.height)
+        return;
       box = next;
       isFitted = true;
       change(fitted(box, screen));

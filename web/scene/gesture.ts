@@ -48,9 +48,21 @@ const SLACK = 6;
 
 type State =
   | { readonly doing: 'nothing' }
-  | { readonly doing: 'waiting'; readonly id: number; readonly x: number; readonly y: number; readonly timer: ReturnType<typeof setTimeout> }
+  | {
+      readonly doing: 'waiting';
+      readonly id: number;
+      readonly x: number;
+      readonly y: number;
+      readonly timer: ReturnType<typeof setTimeout>;
+    }
   | { readonly doing: 'marking'; readonly id: number; readonly kind: Pointer['kind'] }
-  | { readonly doing: 'turning' | 'sliding'; readonly id: number; readonly kind: Pointer['kind']; readonly x: number; readonly y: number }
+  | {
+      readonly doing: 'turning' | 'sliding';
+      readonly id: number;
+      readonly kind: Pointer['kind'];
+      readonly x: number;
+      readonly y: number;
+    }
   | { readonly doing: 'pinching'; readonly ids: readonly [number, number] }
   /** Over, but fingers are still down: nothing begins until all are lifted. */
   | { readonly doing: 'spent' };
@@ -66,7 +78,8 @@ export function createGesture(deeds: Deeds): Gesture {
   const press = (pointer: Pointer) => {
     const { id, kind, x, y, button } = pointer;
     if (button === 1 || (pointer.slides && button === 0)) state = { doing: 'sliding', id, kind, x, y };
-    else if (button !== 0 || pointer.turns || !deeds.marksAt(x, y)) state = { doing: 'turning', id, kind, x, y };
+    else if (button !== 0 || pointer.turns || !deeds.marksAt(x, y))
+      state = { doing: 'turning', id, kind, x, y };
     else if (kind !== 'touch') startMarking(id, kind, x, y);
     else {
       const timer = setTimeout(() => startMarking(id, kind, x, y), WAIT);

@@ -1,6 +1,7 @@
 /** Where the pointer is over a picture. Outside React: many a move a second, and only a line or a number follows. */
-import type { GridPlace } from './face-ring.ts';
+
 import type { LiveFace } from '../wear/live-faces.ts';
+import type { GridPlace } from './face-ring.ts';
 
 export interface Hovered {
   readonly live: LiveFace;

@@ -54,7 +54,8 @@ export function beginMark(live: LiveFace, at: FacePoint): void {
     held.drawTo(at);
   } else if (tool === 'patch') inHand = { tool: 'patch', live, patch: startPatch(live.face, brush, at) };
   else if (tool === 'pit') inHand = { tool: 'pit', live, at };
-  else if (tool === 'area' && (area === null || area.live.face === live.face)) inHand = { tool: 'corner', live, at };
+  else if (tool === 'area' && (area === null || area.live.face === live.face))
+    inHand = { tool: 'corner', live, at };
   tell();
 }
 

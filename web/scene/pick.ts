@@ -86,7 +86,12 @@ function hitOn(live: LiveFace, faces: readonly LiveFace[], ray: Ray, { times, de
         const onFace = before === null ? between((at) => isWithin(at) !== null, last, t) : last;
         // Coming under the surface from the side is meeting a wall, not the face.
         if (isWithin(onFace) === true) break;
-        return hitAt(live, surface, ray, between((at) => isWithin(at) === true, onFace, t));
+        return hitAt(
+          live,
+          surface,
+          ray,
+          between((at) => isWithin(at) === true, onFace, t),
+        );
       }
       before = now;
     }

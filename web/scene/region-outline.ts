@@ -6,7 +6,11 @@ import type { GridPlace } from './face-ring.ts';
 import { type FlatPlace, traced } from './traced.ts';
 
 /** The edge of a damage region as closed lines on its face, to a cell or half a percent of its size; none when it is not there. */
-export function regionOutline(face: Face, regions: FaceRegions, id: string): readonly (readonly GridPlace[])[] {
+export function regionOutline(
+  face: Face,
+  regions: FaceRegions,
+  id: string,
+): readonly (readonly GridPlace[])[] {
   const number = regions.ids.indexOf(id) + 1;
   const { grid } = face;
   if (number === 0 || regions.columns !== grid.columns || regions.rows !== grid.rows) return [];

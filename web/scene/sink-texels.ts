@@ -11,7 +11,7 @@ export interface SinkTexels {
   readonly width: number;
   readonly height: number;
   /** Half floats, width x height, row-major, mm. */
-  readonly data: Uint16Array;
+  readonly data: Uint16Array<ArrayBuffer>;
 }
 
 /** @param rows, columns  vertices of the face's mesh */
@@ -46,7 +46,13 @@ export function writeSink(sink: SinkTexels, block: CellBlock): void {
 }
 
 /** Mean over a box in cells, cells it cuts counted by their share; columns wrap where the face does. */
-function meanWithin({ filled, face }: DepthTexels, row0: number, row1: number, column0: number, column1: number): number {
+function meanWithin(
+  { filled, face }: DepthTexels,
+  row0: number,
+  row1: number,
+  column0: number,
+  column1: number,
+): number {
   const { columns } = face.grid;
   let sum = 0;
   for (let row = Math.floor(row0); row < row1; row++) {
@@ -54,7 +60,8 @@ function meanWithin({ filled, face }: DepthTexels, row0: number, row1: number, c
     let across = 0;
     for (let column = Math.floor(column0); column < column1; column++) {
       const wide = Math.min(column1, column + 1) - Math.max(column0, column);
-      const cell = row * columns + (column < 0 ? column + columns : column >= columns ? column - columns : column);
+      const cell =
+        row * columns + (column < 0 ? column + columns : column >= columns ? column - columns : column);
       across += wide * filled[cell];
     }
     sum += high * across;

@@ -29,7 +29,14 @@ export function surfacePath(
   lines: readonly (readonly GridPlace[])[],
   isClosed: boolean,
 ): string {
-  return lines.map((line) => linePath(line.map((place) => seenAt(sight, live, times, place)), isClosed)).join('');
+  return lines
+    .map((line) =>
+      linePath(
+        line.map((place) => seenAt(sight, live, times, place)),
+        isClosed,
+      ),
+    )
+    .join('');
 }
 
 /** Path data of places in order, broken where they are not seen. */

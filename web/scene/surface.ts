@@ -67,10 +67,16 @@ function cylinder(face: Face): Surface {
       const b = from[0] * along[0] + from[1] * along[1];
       const c = from[0] ** 2 + from[1] ** 2 - (radius + lower) ** 2;
       // From inside the ray leaves the cylinder: the further root.
-      return roots(a, b, c).slice(1).filter((t) => t > 0);
+      return roots(a, b, c)
+        .slice(1)
+        .filter((t) => t > 0);
     },
     below([x, y, z]) {
-      return { depth: Math.hypot(x, y) - radius, u: top - z, v: grid.v0 + wrapTurn(Math.atan2(y, x) - grid.v0) };
+      return {
+        depth: Math.hypot(x, y) - radius,
+        u: top - z,
+        v: grid.v0 + wrapTurn(Math.atan2(y, x) - grid.v0),
+      };
     },
   };
 }

@@ -71,7 +71,8 @@ export function useHand(area: RefObject<HTMLElement | null>, latest: Picture, ho
       const onLive = seen !== null && (live === null || live.face === seen.live.face);
       const beyond = live === null || onLive ? null : picture.placeBeyond(live, x, y);
       if (onLive) hover.set({ ...seen, isOnFace: true, x, y, byTouch });
-      else if (live !== null && beyond !== null) hover.set({ live, place: beyond, isOnFace: false, x, y, byTouch });
+      else if (live !== null && beyond !== null)
+        hover.set({ live, place: beyond, isOnFace: false, x, y, byTouch });
       else hover.set(null);
       const now = hover.now();
       notePointerDepth(now?.isOnFace ? depthAt(now.live.map, now.live.face, ...now.place) : null);
@@ -115,7 +116,15 @@ export function useHand(area: RefObject<HTMLElement | null>, latest: Picture, ho
     const asPointer = (event: PointerEvent): Pointer => {
       const [x, y] = point(event);
       const kind = event.pointerType === 'touch' || event.pointerType === 'pen' ? event.pointerType : 'mouse';
-      return { id: event.pointerId, kind, x, y, button: event.button, turns: isTurning, slides: event.shiftKey };
+      return {
+        id: event.pointerId,
+        kind,
+        x,
+        y,
+        button: event.button,
+        turns: isTurning,
+        slides: event.shiftKey,
+      };
     };
     const onDown = (event: PointerEvent) => {
       element.setPointerCapture(event.pointerId);
@@ -159,7 +168,8 @@ export function useHand(area: RefObject<HTMLElement | null>, latest: Picture, ho
       else if (event.key === 'Escape') {
         if (gesture.isBusy()) gesture.callOff();
         else if (!abandonArea()) return;
-      } else if (event.key === 'Enter' ? !finishArea() : event.key !== 'Backspace' || !takeCornerBack()) return;
+      } else if (event.key === 'Enter' ? !finishArea() : event.key !== 'Backspace' || !takeCornerBack())
+        return;
       event.preventDefault();
     };
     const onKeyUp = (event: KeyboardEvent) => {

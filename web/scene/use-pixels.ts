@@ -1,5 +1,4 @@
-import { useThree } from '@react-three/fiber';
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { onTouched } from '../wear/live-faces.ts';
 import { rendererKind } from './renderer-kind.ts';
 import type { Viewport } from './viewport.ts';
@@ -8,26 +7,23 @@ import type { Viewport } from './viewport.ts';
 const REST = 300;
 const MOVING_PIXELS = 1;
 const STILL_PIXELS = 1.5;
+/** A graphics chip draws as many pixels as the screen has, up to this many a CSS px. */
+const MOST_PIXELS = 2;
 
 /**
- * Where the processor draws, smooth edges at every frame cost more than it has: it draws coarse while something moves, and once
- * finely when it has come to rest.
+ * Pixels drawn for each CSS px. Where the processor draws, smooth edges at every frame cost more than it has: it draws coarse while
+ * something moves, and once finely when it has come to rest.
  */
-export function useStillFrame(viewport: Viewport): void {
-  const setDpr = useThree((three) => three.setDpr);
+export function usePixels(viewport: Viewport): number | [least: number, most: number] {
+  const byChip = rendererKind() === 'chip';
+  const [pixels, setPixels] = useState(MOVING_PIXELS);
   useEffect(() => {
-    if (rendererKind() === 'chip') return;
+    if (byChip) return;
     let timer: ReturnType<typeof setTimeout> | undefined;
-    let isFine = false;
-    const rest = () => {
-      isFine = true;
-      setDpr(STILL_PIXELS);
-    };
     const moved = () => {
-      if (isFine) setDpr(MOVING_PIXELS);
-      isFine = false;
+      setPixels(MOVING_PIXELS);
       clearTimeout(timer);
-      timer = setTimeout(rest, REST);
+      timer = setTimeout(() => setPixels(STILL_PIXELS), REST);
     };
     moved();
     const stops = [viewport.onChange(moved), onTouched(moved)];
@@ -35,5 +31,6 @@ export function useStillFrame(viewport: Viewport): void {
       clearTimeout(timer);
       for (const stop of stops) stop();
     };
-  }, [viewport, setDpr]);
+  }, [viewport, byChip]);
+  return byChip ? [1, MOST_PIXELS] : pixels;
 }

@@ -1,16 +1,27 @@
 /**
  * One 3D picture: its size and where its eye stands. Outside React: turning the part moves numbers and DOM attributes, no component.
  */
-import type { Mm, Vec3 } from '../../geometry/units.ts';
-import { presetRig, type Rig, type Screen, type Sight, sightOf, slid, turned, type ViewName, zoomed } from './camera.ts';
+import {
+  type Covered,
+  presetRig,
+  type Rig,
+  type Screen,
+  type Shown,
+  type Sight,
+  sightOf,
+  slid,
+  turned,
+  type ViewName,
+  zoomed,
+} from './camera.ts';
 
 export interface Viewport {
   readonly sight: () => Sight;
   readonly rig: () => Rig;
   readonly screen: () => Screen;
   resize(screen: Screen): void;
-  /** Sets what is looked at: a body about `middle`. Keeps the view when the size hardly differs. */
-  show(middle: Vec3, radius: Mm): void;
+  /** Sets what is looked at and what covers the picture's edges. Keeps a view the person has chosen when the size hardly differs. */
+  show(shown: Shown, covered: Covered): void;
   go(view: ViewName): void;
   turn(dx: number, dy: number): void;
   slide(dx: number, dy: number): void;
@@ -25,9 +36,16 @@ const FURTHEST = 2.5;
 
 export function createViewport(): Viewport {
   let screen: Screen = { width: 800, height: 600 };
-  let body: { readonly middle: Vec3; readonly radius: Mm } = { middle: [0, 0, 0], radius: 160 };
+  let shown: Shown = {
+    middle: [0, 0, 0],
+    points: [
+      [-100, 0, 0],
+      [100, 0, 0],
+    ],
+  };
+  let covered: Covered = { top: 0, bottom: 0, side: 0 };
   let view: ViewName | null = 'angled';
-  let rig = presetRig('angled', body.middle, body.radius, screen);
+  let rig = presetRig('angled', shown, screen, covered);
   let sight = sightOf(rig, screen);
   const listeners = new Set<() => void>();
 
@@ -36,7 +54,7 @@ export function createViewport(): Viewport {
     sight = sightOf(rig, screen);
     for (const listener of listeners) listener();
   };
-  const preset = (name: ViewName) => presetRig(name, body.middle, body.radius, screen);
+  const preset = (name: ViewName) => presetRig(name, shown, screen, covered);
   const go = (name: ViewName) => {
     view = name;
     change(preset(name));
@@ -51,11 +69,11 @@ export function createViewport(): Viewport {
       // A view the person has not touched stays fitted; one they chose stays where it is.
       change(view === null ? rig : preset(view));
     },
-    show(middle, radius) {
-      const grown = radius / body.radius;
-      const isSame = grown === 1 && middle.every((value, k) => value === body.middle[k]);
-      if (isSame) return;
-      body = { middle, radius };
+    show(next, edges) {
+      if (isSame(next, shown) && isSame(edges, covered)) return;
+      const grown = reachOf(next) / reachOf(shown);
+      shown = next;
+      covered = edges;
       if (view !== null) change(preset(view));
       else if (grown > 1.6 || grown < 0.6) go('angled');
     },
@@ -79,4 +97,13 @@ export function createViewport(): Viewport {
       return () => listeners.delete(listener);
     },
   };
+}
+
+/** How far the points lie from the middle, mm. */
+function reachOf({ middle, points }: Shown): number {
+  return Math.max(...points.map((point) => Math.hypot(...point.map((value, k) => value - middle[k]))));
+}
+
+function isSame(a: object, b: object): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }

@@ -36,7 +36,8 @@ export function startArea(face: Face, brush: BrushSettings): AreaInHand {
           kind: 'area',
           face: face.name,
           outline: corners.map(([first, second]): [number, number] => [first, second]),
-          depth: brush.depth, blend: 'deepest',
+          depth: brush.depth,
+          blend: 'deepest',
         };
   return {
     face,

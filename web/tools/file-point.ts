@@ -28,4 +28,5 @@ export function fileCoordinate(face: Face, which: 0 | 1, value: number): number 
 
 // The + 0 turns -0 into 0: the file knows only one.
 export const roundLength = (length: Mm): Mm => Math.round(length * STEPS_A_MM) / STEPS_A_MM + 0;
-export const roundAngle = (degrees: number): number => Math.round(degrees * STEPS_A_DEGREE) / STEPS_A_DEGREE + 0;
+export const roundAngle = (degrees: number): number =>
+  Math.round(degrees * STEPS_A_DEGREE) / STEPS_A_DEGREE + 0;

@@ -49,7 +49,14 @@ export function startPatch(face: Face, brush: BrushSettings, corner: FacePoint):
       const box = ranges();
       if (isThin(box)) return null;
       const [first, second] = box;
-      return { kind: 'patch', face: face.name, first: [...first], second: [...second], depth: brush.depth, blend: 'deepest' };
+      return {
+        kind: 'patch',
+        face: face.name,
+        first: [...first],
+        second: [...second],
+        depth: brush.depth,
+        blend: 'deepest',
+      };
     },
   };
 }

@@ -8,5 +8,13 @@ import { filePoint } from './file-point.ts';
 export function pitMark(face: Face, brush: BrushSettings, at: FacePoint): MarkFile {
   const [first, second] = filePoint(face, at);
   const form = brush.edge === 'hard' ? 'flat' : 'bowl';
-  return { kind: 'pit', face: face.name, at: [first, second], diameter: 2 * brush.radius, form, depth: brush.depth, blend: 'deepest' };
+  return {
+    kind: 'pit',
+    face: face.name,
+    at: [first, second],
+    diameter: 2 * brush.radius,
+    form,
+    depth: brush.depth,
+    blend: 'deepest',
+  };
 }

@@ -20,7 +20,7 @@ export function addMark(part: string, mark: MarkFile): boolean {
 }
 
 /** What the mark is called behind "Undo". */
-export function stepName(mark: MarkFile): string {
+function stepName(mark: MarkFile): string {
   if (mark.kind === 'stroke') return mark.clear === true ? 'clearing stroke' : 'brush stroke';
   return mark.kind === 'smooth' ? 'smoothing stroke' : mark.kind;
 }

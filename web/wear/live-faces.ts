@@ -31,7 +31,7 @@ export interface LivePart {
 }
 
 /** The parts this version can draw, in the order of the job, at the job as it is now. */
-export function liveParts(): readonly LivePart[] {
+function liveParts(): readonly LivePart[] {
   return held().map(({ live }) => live);
 }
 
@@ -103,7 +103,8 @@ let followed: JobFile | null = null;
 let claimed: { readonly map: DepthMap; readonly mark: MarkFile } | null = null;
 
 jobStore.subscribe((now, before) => {
-  if (now.job.parts !== before.job.parts) revisionStore.setState(({ revision }) => ({ revision: revision + 1 }));
+  if (now.job.parts !== before.job.parts)
+    revisionStore.setState(({ revision }) => ({ revision: revision + 1 }));
 });
 
 /** Follows the job only when someone looks: several changes in a row are replayed once. */
@@ -112,7 +113,12 @@ function held(): readonly HeldPart[] {
   if (job === followed) return parts;
   parts = job.parts.flatMap((file) => {
     if (file.kind !== 'wear-plate') return [];
-    return [followPart(file, parts.find(({ live }) => live.part.id === file.id))];
+    return [
+      followPart(
+        file,
+        parts.find(({ live }) => live.part.id === file.id),
+      ),
+    ];
   });
   followed = job;
   claimed = null;
@@ -122,10 +128,18 @@ function held(): readonly HeldPart[] {
 function followPart(file: WearPlateFile, before: HeldPart | undefined): HeldPart {
   if (before?.file === file) return before;
   if (before !== undefined && hasSameShape(file, before.file)) {
-    return heldPart(file, before.live.part, before.faces.map((face) => followFace(file, face)));
+    return heldPart(
+      file,
+      before.live.part,
+      before.faces.map((face) => followFace(file, face)),
+    );
   }
   const part = wearPlate(measuredPlate(file, []), null);
-  return heldPart(file, part, part.faces.map((face) => replayed(file, face)));
+  return heldPart(
+    file,
+    part,
+    part.faces.map((face) => replayed(file, face)),
+  );
 }
 
 function heldPart(file: WearPlateFile, part: Part, faces: readonly HeldFace[]): HeldPart {
@@ -135,11 +149,13 @@ function heldPart(file: WearPlateFile, part: Part, faces: readonly HeldFace[]): 
 function followFace(file: WearPlateFile, before: HeldFace): HeldFace {
   const { face, map } = before.live;
   const marks = marksOn(file, face);
-  const isKept = marks.length >= before.marks.length && before.marks.every((mark, i) => isSame(mark, marks[i]));
+  const isKept =
+    marks.length >= before.marks.length && before.marks.every((mark, i) => isSame(mark, marks[i]));
   if (!isKept || marks.length > before.marks.length + 1) return replayed(file, face);
   const next = marks.at(before.marks.length);
   if (next === undefined) return before;
-  if (claimed !== null && claimed.map === map && isSame(claimed.mark, next)) return { live: before.live, marks };
+  if (claimed !== null && claimed.map === map && isSame(claimed.mark, next))
+    return { live: before.live, marks };
   const mark = measuredMark(next, file);
   if (mark !== null) applyMark(map, face, mark);
   return { live: { ...before.live }, marks };

@@ -24,7 +24,7 @@ export function useLiveTotals<T>(select: (totals: LiveTotals) => T): T {
   return useStore(liveTotals, select);
 }
 
-export const faceKey = ({ part, face }: LiveFace): string => `${part}:${face.name}`;
+const faceKey = ({ part, face }: LiveFace): string => `${part}:${face.name}`;
 
 /** Changes of strokes that are in the job and not yet in the estimate, and of the one in hand. */
 const taken = new Map<string, Mm3>();

@@ -134,7 +134,11 @@ describe('the body of a plate as triangles', () => {
       const { position } = bodyMesh(part).edges;
       let sum = 0;
       for (let i = 0; i < position.length; i += 6) {
-        sum += Math.hypot(position[i] - position[i + 3], position[i + 1] - position[i + 4], position[i + 2] - position[i + 5]);
+        sum += Math.hypot(
+          position[i] - position[i + 3],
+          position[i + 1] - position[i + 4],
+          position[i + 2] - position[i + 5],
+        );
       }
       return sum;
     };

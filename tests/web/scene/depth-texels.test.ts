@@ -2,9 +2,9 @@ import { DataUtils } from 'three';
 import { describe, expect, test } from 'vitest';
 import { createDepthMap } from '../../../geometry/depth/depth-map.ts';
 import { replay } from '../../../geometry/depth/replay.ts';
+import { depthTexels, wholeBlock, writeBlock } from '../../../web/scene/depth-texels.ts';
 import { sinkTexels, writeSink } from '../../../web/scene/sink-texels.ts';
 import { faceOf, patch, pit } from '../../geometry/made.ts';
-import { depthTexels, wholeBlock, writeBlock } from '../../../web/scene/depth-texels.ts';
 
 describe('a depth map as half floats', () => {
   // The 3D library's own conversion reads them back. Half a unit in the last of 11 bits: 2^-11 of the value.
@@ -18,7 +18,10 @@ describe('a depth map as half floats', () => {
       writeBlock(texels, map, { row0: 5, row1: 5, column0: 9, columns: 1 });
       texels.filled.fill(depth);
       writeBlock(texels, map, { row0: 5, row1: 5, column0: 9, columns: 1 });
-      worst = Math.max(worst, Math.abs(DataUtils.fromHalfFloat(texels.data[5 * face.grid.columns + 9]) / depth - 1));
+      worst = Math.max(
+        worst,
+        Math.abs(DataUtils.fromHalfFloat(texels.data[5 * face.grid.columns + 9]) / depth - 1),
+      );
     }
     expect(worst).toBeLessThanOrEqual(1 / 2048);
   });
@@ -109,7 +112,8 @@ describe('how far vertices sink', () => {
       { row0: 96, row1: 99, column0: 5, columns: 2 },
     ]) {
       for (let row = block.row0; row <= block.row1; row++) {
-        for (let k = 0; k < block.columns; k++) map.depth[row * columns + ((block.column0 + k) % columns)] = 2;
+        for (let k = 0; k < block.columns; k++)
+          map.depth[row * columns + ((block.column0 + k) % columns)] = 2;
       }
       writeBlock(texels, map, block);
       writeSink(sink, block);

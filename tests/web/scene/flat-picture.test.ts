@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createDepthMap } from '../../../geometry/depth/depth-map.ts';
-import { beginStroke, endStroke, extendStroke } from '../../../geometry/depth/stroke.ts';
 import { replay } from '../../../geometry/depth/replay.ts';
+import { beginStroke, endStroke, extendStroke } from '../../../geometry/depth/stroke.ts';
 import { DEPTH_RAMP } from '../../../geometry/sheet/depth-colour.ts';
 import { flatImage, paint, pixelsOf } from '../../../web/scene/flat-image.ts';
 import { createFlatView, scaleBarLength } from '../../../web/scene/flat-view.ts';
@@ -39,29 +39,43 @@ describe('the pixels of the flat picture', () => {
     ['a round face', face],
     ['a bore', faceOf('bore', {}, 1)],
     ['an outline', faceNamed(partOf(PLATES.outline), 'face')],
-  ])('after a move on %s painting the touched block alone gives the same picture as painting all', (_, on) => {
-    const { image } = picture(on);
-    const map = createDepthMap(on.grid);
-    const [first, second] = on.coordinates;
-    const inHand = beginStroke(map, on, { radius: 6, depth: 2, edge: 'soft', blend: 'deepest', clear: false });
-    paint(image, map, 4);
-    for (const share of [-0.02, 0.03, 0.5, 0.97, 1.02]) {
-      const point = [first.from + share * (first.to - first.from), second.from + share * (second.to - second.from)] as const;
-      const block = extendStroke(inHand, point);
-      if (block === null) continue;
-      const box = pixelsOf(image, block);
-      if (box !== null) paint(image, map, 4, box);
-      const whole = flatImage(on, image.lay, 240, 240);
-      paint(whole, map, 4);
-      expect(alphasAndColours(image)).toEqual(alphasAndColours(whole));
-    }
-    endStroke(inHand);
-    expect(image.pixels.some((value, i) => i % 4 === 3 && value > 0)).toBe(true);
-  });
+  ])(
+    'after a move on %s painting the touched block alone gives the same picture as painting all',
+    (_, on) => {
+      const { image } = picture(on);
+      const map = createDepthMap(on.grid);
+      const [first, second] = on.coordinates;
+      const inHand = beginStroke(map, on, {
+        radius: 6,
+        depth: 2,
+        edge: 'soft',
+        blend: 'deepest',
+        clear: false,
+      });
+      paint(image, map, 4);
+      for (const share of [-0.02, 0.03, 0.5, 0.97, 1.02]) {
+        const point = [
+          first.from + share * (first.to - first.from),
+          second.from + share * (second.to - second.from),
+        ] as const;
+        const block = extendStroke(inHand, point);
+        if (block === null) continue;
+        const box = pixelsOf(image, block);
+        if (box !== null) paint(image, map, 4, box);
+        const whole = flatImage(on, image.lay, 240, 240);
+        paint(whole, map, 4);
+        expect(alphasAndColours(image)).toEqual(alphasAndColours(whole));
+      }
+      endStroke(inHand);
+      expect(image.pixels.some((value, i) => i % 4 === 3 && value > 0)).toBe(true);
+    },
+  );
 
   /** Transparent pixels have no colour. */
   function alphasAndColours({ pixels }: { readonly pixels: Uint8ClampedArray }): string {
-    return Buffer.from(pixels.map((value, i) => (pixels[i - (i % 4) + 3] === 0 ? 0 : value))).toString('base64');
+    return Buffer.from(pixels.map((value, i) => (pixels[i - (i % 4) + 3] === 0 ? 0 : value))).toString(
+      'base64',
+    );
   }
 });
 
@@ -102,7 +116,10 @@ describe('the lay of the flat picture', () => {
     [2.4, 120, 1, 50],
     [2.4, 120, 25.4, 25.4],
     [0.3, 120, 25.4, 254],
-  ])('a scale bar at %d px a mm and at most %d px, in units of %d mm, is %d mm', (scale, most, unit, length) => {
-    expect(scaleBarLength(scale, most, unit)).toBeCloseTo(length, 9);
-  });
+  ])(
+    'a scale bar at %d px a mm and at most %d px, in units of %d mm, is %d mm',
+    (scale, most, unit, length) => {
+      expect(scaleBarLength(scale, most, unit)).toBeCloseTo(length, 9);
+    },
+  );
 });

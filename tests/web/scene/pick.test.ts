@@ -11,8 +11,8 @@ import type { Ray } from '../../../web/scene/camera.ts';
 import { pick, pickBeyond } from '../../../web/scene/pick.ts';
 import { surfaceOf } from '../../../web/scene/surface.ts';
 import type { LiveFace, LivePart } from '../../../web/wear/live-faces.ts';
-import { jobOf, PLATES, partOf } from '../tools/plates.ts';
 import { even } from '../even.ts';
+import { jobOf, PLATES, partOf } from '../tools/plates.ts';
 
 /** Its hole stands clear of the wear: what is worn at the very edge of a hole is a matter of half a cell. */
 const ROUND: WearPlateFile = {
@@ -91,16 +91,14 @@ const rayTo = (eye: Vec3, target: Vec3): Ray => {
 const eyes = fc
   .tuple(even(0, 6.28), even(0.1, 1.57), fc.boolean())
   .map(([turn, above, isBehind]) => [turn, isBehind ? -above : above] as const)
-  .map(([turn, tilt]): Vec3 => [
-    300 * Math.cos(tilt) * Math.cos(turn),
-    300 * Math.cos(tilt) * Math.sin(turn),
-    300 * Math.sin(tilt),
-  ]);
-const targets = fc.tuple(
-  even(-100, 100),
-  even(-100, 100),
-  even(-18, 4),
-);
+  .map(
+    ([turn, tilt]): Vec3 => [
+      300 * Math.cos(tilt) * Math.cos(turn),
+      300 * Math.cos(tilt) * Math.sin(turn),
+      300 * Math.sin(tilt),
+    ],
+  );
+const targets = fc.tuple(even(-100, 100), even(-100, 100), even(-18, 4));
 
 describe('picking', () => {
   test.each([
@@ -110,39 +108,50 @@ describe('picking', () => {
     ['dished', true, 1],
     ['domed', true, 1],
     ['outline', true, 1],
-  ] as const)('%s, worn %s, drawn %d times: the first metal on the ray, if it is a face', (name, isWorn, times) => {
-    const part = livePartOf(name, isWorn);
-    let onFaces = 0;
-    fc.assert(
-      fc.property(eyes, targets, (eye, target) => {
-        const ray = rayTo(eye, target);
-        const hit = pick(part, ray, { times, deepest: 6 });
-        const metal = walk(part, times, ray);
-        if (hit === null) {
-          // Metal that is met must then be rim, back, hole wall, or the side of a worn place at the face's edge.
-          if (metal !== null) expect(isOnFace(part, times, metal)).toBe(false);
-          return;
-        }
-        if (isAtEdge(hit.live, hit.u, hit.v)) return;
-        expect(metal).not.toBeNull();
-        if (metal === null) return;
-        const { u, v } = surfaceOf(hit.live.face).below(metal);
-        if (isAtEdge(hit.live, u, v)) return;
-        onFaces += 1;
-        const place = hit.live.face.position(hit.u, hit.v, times * depthAt(hit.live.map, hit.live.face, hit.u, hit.v));
-        // The walk stops within its step of the surface.
-        const off = distanceToRay(ray, place);
-        expect(off).toBeLessThan(0.1);
-        expect(Math.abs(hit.distance - Math.hypot(metal[0] - eye[0], metal[1] - eye[1], metal[2] - eye[2]))).toBeLessThan(0.5);
-      }),
-      { numRuns: 300 },
-    );
-    expect(onFaces).toBeGreaterThan(5);
-  }, 60_000);
+  ] as const)(
+    '%s, worn %s, drawn %d times: the first metal on the ray, if it is a face',
+    (name, isWorn, times) => {
+      const part = livePartOf(name, isWorn);
+      let onFaces = 0;
+      fc.assert(
+        fc.property(eyes, targets, (eye, target) => {
+          const ray = rayTo(eye, target);
+          const hit = pick(part, ray, { times, deepest: 6 });
+          const metal = walk(part, times, ray);
+          if (hit === null) {
+            // Metal that is met must then be rim, back, hole wall, or the side of a worn place at the face's edge.
+            if (metal !== null) expect(isOnFace(part, times, metal)).toBe(false);
+            return;
+          }
+          if (isAtEdge(hit.live, hit.u, hit.v)) return;
+          expect(metal).not.toBeNull();
+          if (metal === null) return;
+          const { u, v } = surfaceOf(hit.live.face).below(metal);
+          if (isAtEdge(hit.live, u, v)) return;
+          onFaces += 1;
+          const place = hit.live.face.position(
+            hit.u,
+            hit.v,
+            times * depthAt(hit.live.map, hit.live.face, hit.u, hit.v),
+          );
+          // The walk stops within its step of the surface.
+          const off = distanceToRay(ray, place);
+          expect(off).toBeLessThan(0.1);
+          expect(
+            Math.abs(hit.distance - Math.hypot(metal[0] - eye[0], metal[1] - eye[1], metal[2] - eye[2])),
+          ).toBeLessThan(0.5);
+        }),
+        { numRuns: 300 },
+      );
+      expect(onFaces).toBeGreaterThan(5);
+    },
+    60_000,
+  );
 
   test('a hole is missed, its rim is not', () => {
     const part = livePartOf('flat', false);
-    const down = (x: number, y: number) => pick(part, { from: [x, y, 200], along: [0, 0, -1] }, { times: 1, deepest: 0 });
+    const down = (x: number, y: number) =>
+      pick(part, { from: [x, y, 200], along: [0, 0, -1] }, { times: 1, deepest: 0 });
     expect(down(-25.7, -70.5)).toBeNull();
     expect(down(85, 0)?.point).toEqual([85, 0]);
     expect(down(0, 0)).toBeNull();
@@ -170,7 +179,10 @@ describe('picking', () => {
     fc.assert(
       fc.property(even(45, 80), even(0, 3.8), eyes, (r, v, eye) => {
         const place = face.face.position(r, v, 0);
-        const hit = pick(part, rayTo([eye[0], eye[1], Math.abs(eye[2]) + 120], place), { times: 1, deepest: 0 });
+        const hit = pick(part, rayTo([eye[0], eye[1], Math.abs(eye[2]) + 120], place), {
+          times: 1,
+          deepest: 0,
+        });
         expect(hit?.live.face.name).toBe('face');
         const [u] = toGridPoint(face.face, hit?.point ?? [0, 0]);
         expect(u).toBeCloseTo(r, 6);
@@ -184,7 +196,12 @@ function isAtEdge({ face, map }: LiveFace, u: number, v: number): boolean {
   const margin = 0.4;
   const across = margin / (face.picture.kind === 'polar' ? u : face.picture.columnScale);
   const depth = depthAt(map, face, u, v);
-  return [[margin, 0], [-margin, 0], [0, across], [0, -across]].some(
+  return [
+    [margin, 0],
+    [-margin, 0],
+    [0, across],
+    [0, -across],
+  ].some(
     ([du, dv]) => !face.holds(u + du, v + dv) || Math.abs(depthAt(map, face, u + du, v + dv) - depth) > 0.3,
   );
 }
@@ -201,7 +218,13 @@ function isOnFace({ faces }: LivePart, times: number, [x, y, z]: Vec3): boolean 
         : [y, x];
     // Near an edge or the side of a worn place it is a matter of taste.
     const margin = 1.5;
-    const around = [[0, 0], [margin, 0], [-margin, 0], [0, margin], [0, -margin]] as const;
+    const around = [
+      [0, 0],
+      [margin, 0],
+      [-margin, 0],
+      [0, margin],
+      [0, -margin],
+    ] as const;
     const scale = face.picture.kind === 'polar' ? 1 / u : 1 / face.picture.columnScale;
     const depths = around.map(([du, dv]) =>
       face.holds(u + du, v + dv * scale) ? depthAt(map, face, u + du, v + dv * scale) : Number.NaN,

@@ -8,8 +8,8 @@ import { readJobValue } from '../../../geometry/job/read-job.ts';
 import type { Face } from '../../../geometry/part/face.ts';
 import { type FacePoint, toRadians } from '../../../geometry/units.ts';
 import { type BrushSettings, putBrushDown } from '../../../web/tools/brush.ts';
-import { faceNamed, jobOf, PLATES, type PlateName, partOf } from './plates.ts';
 import { even } from '../even.ts';
+import { faceNamed, jobOf, PLATES, type PlateName, partOf } from './plates.ts';
 
 const SURFACES: readonly (readonly [PlateName, string])[] = [
   ['round', 'face'],

@@ -12,8 +12,8 @@ import type { BrushSettings } from '../../../web/tools/brush.ts';
 import { filePoint, ownPoint } from '../../../web/tools/file-point.ts';
 import { startPatch } from '../../../web/tools/patch.ts';
 import { pitMark } from '../../../web/tools/pit.ts';
-import { faceNamed, jobOf, PLATES, type PlateName, partOf } from './plates.ts';
 import { even } from '../even.ts';
+import { faceNamed, jobOf, PLATES, type PlateName, partOf } from './plates.ts';
 
 const brush: BrushSettings = { mode: 'set', radius: 6, depth: 2, edge: 'soft', strength: 0.5 };
 const faceOf = (name: PlateName, face: string) => faceNamed(partOf(PLATES[name]), face);
@@ -32,24 +32,20 @@ describe('a point in the file', () => {
     (name, faceName) => {
       const face = faceOf(name, faceName);
       fc.assert(
-        fc.property(
-          even(-40, 150),
-          even(-7, 150),
-          (a, b) => {
-            const rounded = filePoint(face, [a, b]);
-            expect(filePoint(face, ownPoint(face, rounded))).toEqual(rounded);
-            for (const which of [0, 1] as const) {
-              const off = ownPoint(face, rounded)[which] - [a, b][which];
-              const isAngle = face.coordinates[which].isAngle;
-              const turns = isAngle ? Math.round(off / (2 * Math.PI)) : 0;
-              expect(Math.abs(off - turns * 2 * Math.PI)).toBeLessThanOrEqual(
-                isAngle ? toRadians(0.0005001) : 0.0050001,
-              );
-              if (isAngle) expect(rounded[which]).toBeGreaterThanOrEqual(0);
-              if (isAngle) expect(rounded[which]).toBeLessThan(360);
-            }
-          },
-        ),
+        fc.property(even(-40, 150), even(-7, 150), (a, b) => {
+          const rounded = filePoint(face, [a, b]);
+          expect(filePoint(face, ownPoint(face, rounded))).toEqual(rounded);
+          for (const which of [0, 1] as const) {
+            const off = ownPoint(face, rounded)[which] - [a, b][which];
+            const isAngle = face.coordinates[which].isAngle;
+            const turns = isAngle ? Math.round(off / (2 * Math.PI)) : 0;
+            expect(Math.abs(off - turns * 2 * Math.PI)).toBeLessThanOrEqual(
+              isAngle ? toRadians(0.0005001) : 0.0050001,
+            );
+            if (isAngle) expect(rounded[which]).toBeGreaterThanOrEqual(0);
+            if (isAngle) expect(rounded[which]).toBeLessThan(360);
+          }
+        }),
       );
     },
   );
