@@ -5,28 +5,28 @@ import { depthLabel } from './depth-label.ts';
 import type { DepthScale } from './depth-scale.ts';
 import './depth-scale-bar.css';
 
-/** Width and height of the bar, px of its own drawing. */
-const WIDTH = 224;
+/** Height of the colours, px. */
 const BAR = 12;
-/** Numbers closer than this, px, would touch. */
-const APART = { mm: 34, in: 50 } as const;
+/** The bar is at least this long, px, and numbers closer than these, px, would touch. */
+const SHORTEST = 150;
+const APART = { mm: 24, in: 48 } as const;
 
 /** What the colours stand for: one field a step between contour lines, numbered in the units of the screen. */
 export function DepthScaleBar({ scale }: { readonly scale: DepthScale }) {
   const units = useView((view) => view.units);
   const steps = Math.round(scale.to / scale.step);
-  const width = WIDTH / steps;
-  const every = Math.ceil(APART[units] / width);
+  const every = Math.ceil((APART[units] * steps) / SHORTEST);
+  const percent = (step: number) => `${(100 * step) / steps}%`;
   return (
     <figure className="depth-scale">
       <figcaption>Depth, {shownUnit('length', units).symbol}</figcaption>
-      <svg viewBox={`-8 0 ${WIDTH + 32} 34`} role="img" aria-label={words(scale, units)}>
+      <svg height={34} role="img" aria-label={words(scale, units)}>
         {Array.from({ length: steps }, (_, i) => (
           <rect
             // biome-ignore lint/suspicious/noArrayIndexKey: the fields are their places
             key={i}
-            x={i * width}
-            width={width + 0.5}
+            x={percent(i)}
+            width={percent(1.02)}
             height={BAR}
             fill={depthColour((i + 0.5) / steps)}
           />
@@ -34,7 +34,7 @@ export function DepthScaleBar({ scale }: { readonly scale: DepthScale }) {
         {Array.from({ length: steps + 1 }, (_, i) => i)
           .filter((i) => i % every === 0)
           .map((i) => (
-            <text key={i} x={i * width} y={BAR + 17} textAnchor="middle">
+            <text key={i} x={percent(i)} y={BAR + 17} textAnchor="middle">
               {depthLabel(i * scale.step, units)}
             </text>
           ))}

@@ -34,7 +34,7 @@ export function useDepthScale(live: LivePart | undefined): DepthScale {
 const DUST = 0.02;
 
 /** @param coming  depth of the tool in hand, mm */
-function depthScale(deepest: Mm, coming: Mm): DepthScale {
+export function depthScale(deepest: Mm, coming: Mm): DepthScale {
   const most = Math.max(deepest, coming);
   const step = contourStep(most);
   const to = Math.max(1, Math.ceil(most / step - DUST)) * step;
