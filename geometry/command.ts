@@ -197,13 +197,17 @@ function reason(error: unknown): string {
   return REASONS[code] ?? `the system says ${code === '' ? 'no more' : code}`;
 }
 
-/** The engine refuses a cell size that would need more cells than it can hold with a RangeError that says so in a sentence. */
+/**
+ * The engine refuses a cell size that would need more cells than it can hold with a RangeError that says so in a sentence.
+ * One of the language itself means that memory ran out on the way.
+ */
 function withinReach<T>(work: () => T): { readonly value: T } | Refusal {
   try {
     return { value: work() };
   } catch (error) {
-    if (error instanceof RangeError) return { fault: error.message };
-    throw error;
+    if (!(error instanceof RangeError)) throw error;
+    if (error.message.startsWith('cell: ')) return { fault: error.message };
+    return { fault: 'The job takes more memory than there is. Try larger cells: --cell 1' };
   }
 }
 

@@ -2,13 +2,15 @@ import { useEffect, useState } from 'react';
 import type { DepthMap } from '../../geometry/depth/depth-map.ts';
 import { type FlatMap, flatMap } from '../../geometry/sheet/flat-map.ts';
 import type { Mm } from '../../geometry/units.ts';
-import { type LiveFace, useWearRevision } from '../wear/live-faces.ts';
+import { type LiveFace, marksPressed, useWearRevision } from '../wear/live-faces.ts';
+import { isBrushDown } from './marking.ts';
 
 /** ms after the last change: contours take a tenth of a second, and no stroke waits for them. */
 const PAUSE = 120;
 
 interface Drawn {
-  readonly revision: number;
+  /** Marks the map held. */
+  readonly marks: number;
   readonly most: Mm;
   readonly flat: FlatMap;
 }
@@ -24,17 +26,27 @@ const lastOf = new WeakMap<DepthMap, Drawn>();
 export function useFlatMap(live: LiveFace, most: Mm): FlatMap | null {
   const revision = useWearRevision();
   const [shown, setShown] = useState<{ readonly live: LiveFace; readonly flat: FlatMap } | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the revision says when marks have come
   useEffect(() => {
-    const timer = setTimeout(() => setShown({ live, flat: drawnFor(live, revision, most) }), PAUSE);
+    let timer: ReturnType<typeof setTimeout>;
+    const wait = () => {
+      timer = setTimeout(() => {
+        // In mid-stroke the map holds what may yet be called off.
+        if (isBrushDown()) wait();
+        else setShown({ live, flat: drawnFor(live, most) });
+      }, PAUSE);
+    };
+    wait();
     return () => clearTimeout(timer);
   }, [live, revision, most]);
   return shown !== null && shown.live.face === live.face ? shown.flat : null;
 }
 
-function drawnFor({ face, map }: LiveFace, revision: number, most: Mm): FlatMap {
+function drawnFor({ face, map }: LiveFace, most: Mm): FlatMap {
+  const marks = marksPressed(map);
   const last = lastOf.get(map);
-  if (last?.revision === revision && last.most === most) return last.flat;
+  if (last?.marks === marks && last.most === most) return last.flat;
   const flat = flatMap(face, map, most);
-  lastOf.set(map, { revision, most, flat });
+  lastOf.set(map, { marks, most, flat });
   return flat;
 }

@@ -64,6 +64,11 @@ export function useLivePart(): LivePart | undefined {
   return useMemo(() => livePart(id), [id, revision]);
 }
 
+/** How many marks a map has been given since it was replayed: what was worked out from it holds as long as this does. */
+export function marksPressed(map: DepthMap): number {
+  return pressed.get(map) ?? 0;
+}
+
 type TouchListener = (live: LiveFace, block: CellBlock) => void;
 const touchListeners = new Set<TouchListener>();
 
@@ -98,6 +103,7 @@ interface HeldFace {
   readonly marks: readonly MarkFile[];
 }
 
+const pressed = new WeakMap<DepthMap, number>();
 let parts: readonly HeldPart[] = [];
 let followed: JobFile | null = null;
 let claimed: { readonly map: DepthMap; readonly mark: MarkFile } | null = null;
@@ -154,6 +160,7 @@ function followFace(file: WearPlateFile, before: HeldFace): HeldFace {
   if (!isKept || marks.length > before.marks.length + 1) return replayed(file, face);
   const next = marks.at(before.marks.length);
   if (next === undefined) return before;
+  pressed.set(map, marksPressed(map) + 1);
   if (claimed !== null && claimed.map === map && isSame(claimed.mark, next))
     return { live: before.live, marks };
   const mark = measuredMark(next, file);

@@ -12,6 +12,7 @@ import {
   liveFace,
   liveFaces,
   livePart,
+  marksPressed,
   onTouched,
 } from '../../../web/wear/live-faces.ts';
 import { jobOf, PLATES } from '../tools/plates.ts';
@@ -59,7 +60,9 @@ describe('live depth maps', () => {
   test('a mark more is pressed into the map that is there', () => {
     const { map } = live();
     addMark('plate', pitAt(90));
+    const bore = live('bore').map;
     expect(live().map).toBe(map);
+    expect([marksPressed(map), marksPressed(bore)]).toEqual([1, 0]);
     expectFresh();
   });
 
