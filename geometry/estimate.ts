@@ -150,7 +150,7 @@ function estimateFace(part: string, face: Face, map: DepthMap, repair: Repair): 
     tally,
     wornArea: sum(fill.regions, (region) => region.area),
     filledArea: sum(fill.regions, (region) => (region.action === 'fill' ? region.area : 0)),
-    deepest: Math.max(0, ...fill.regions.map((region) => region.deepest)),
+    deepest: fill.regions.reduce((most, region) => Math.max(most, region.deepest), 0),
     lost: lostMetal(face, map),
     filled: metalOf(face, map, fill, 'fill'),
     left: metalOf(face, map, fill, 'leave'),

@@ -115,8 +115,21 @@ function overrulesByLabel(
 
 /** True when a `part:face` pattern of the list names the face; * stands for any run of characters. */
 export function isListed(patterns: readonly string[], part: string, face: string): boolean {
-  return patterns.some((pattern) => {
-    const source = pattern.replace(/[.+?^${}()|[\]\\]/g, '\\$&').replaceAll('*', '.*');
-    return new RegExp(`^${source}$`).test(`${part}:${face}`);
-  });
+  return patterns.some((pattern) => fits(pattern.split('*'), `${part}:${face}`));
+}
+
+/** Whether the pieces of a pattern follow one another in a name, the first at its start and the last at its end. Linear. */
+function fits(pieces: readonly string[], name: string): boolean {
+  const [first] = pieces;
+  const last = pieces[pieces.length - 1];
+  if (pieces.length === 1) return name === first;
+  if (!name.startsWith(first) || name.length < first.length + last.length || !name.endsWith(last))
+    return false;
+  let at = first.length;
+  for (const piece of pieces.slice(1, -1)) {
+    const found = name.indexOf(piece, at);
+    if (found < 0) return false;
+    at = found + piece.length;
+  }
+  return at <= name.length - last.length;
 }

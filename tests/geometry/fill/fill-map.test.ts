@@ -89,4 +89,12 @@ test('a pattern with * names every face it fits and no other', () => {
   expect(isListed(['plate:*'], 'plate-2', 'bore')).toBe(false);
   expect(isListed(['impeller:vane-*/tip'], 'impeller', 'vane-3/tip')).toBe(true);
   expect(isListed(['a.b:face'], 'axb', 'face')).toBe(false);
+  expect(isListed(['*'], 'plate', 'face')).toBe(true);
+  expect(isListed(['plate:f*ace'], 'plate', 'face')).toBe(true);
+  expect(isListed(['plate:fa*ace'], 'plate', 'face')).toBe(false);
+});
+
+test('a pattern of many * on a long name is answered at once', () => {
+  expect(isListed([`${'*a'.repeat(200)}*c:face`], `${'a'.repeat(400)}b`, 'face')).toBe(false);
+  expect(isListed([`${'*a'.repeat(200)}*b:face`], `${'a'.repeat(400)}b`, 'face')).toBe(true);
 });
