@@ -69,8 +69,7 @@ function flatPicture(face: Face, outline: readonly FacePoint[]): Flat {
     };
   }
   const scale = picture.columnScale;
-  const start = points[0][1];
-  let v = start;
+  let [, v] = points[0];
   const unrolled = points.map(([u, next]): FacePoint => {
     v += stepAlong(face, v, next);
     return [v * scale, u];
