@@ -11,6 +11,10 @@ export type Mm4 = number;
 export type Rad = number;
 export type Deg = number;
 export type Gram = number;
+/** Mass times its distance from the shaft: an unbalance. */
+export type GramMm = number;
+/** Turns a minute. */
+export type Rpm = number;
 /** g/mm3; cast iron is about 0.0072. */
 export type Density = number;
 export type Minute = number;

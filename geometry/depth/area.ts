@@ -1,71 +1,82 @@
 import type { Area } from '../job/job.ts';
 import { type Face, toGridPoint } from '../part/face.ts';
 import { polygonHolds } from '../part/polygon.ts';
+import { polygonIndex } from '../part/polygon-index.ts';
 import type { FacePoint } from '../units.ts';
-import { blockWithin, stepAlong } from './chart.ts';
-import { cellAt } from './depth-at.ts';
+import { blockWithin, type CellBlock, stepAlong } from './chart.ts';
 import type { DepthMap } from './depth-map.ts';
-import { pressImprint } from './press.ts';
-
-/** The outline is walked in steps of this share of a cell to find the cells it cuts; corners it clips by less do not count. */
-const WALK = 0.2;
+import { isOnMetal, type Press, pressCut, pressWhole } from './press.ts';
+import { type OutlinePicture, outlinePace, walkOutline } from './walk-outline.ts';
 
 /**
  * A closed polygon in the face's flat picture, of one depth. Writes into `map`.
+ * @returns  false when it touches no cell of the face
  * Accuracy: edges true to 1/32 cell. Source: job format, "Mark"; tests/geometry/depth/area.test.ts
  */
-export function applyArea(map: DepthMap, face: Face, area: Area): void {
+export function applyArea(map: DepthMap, face: Face, area: Area): boolean {
   const { grid } = map;
   const flat = flatPicture(face, area.outline);
-  const corners = flat.corners;
   const walk = walkOutline(face, flat);
-  const cut = new Set<number>();
-  let [u0, u1, v0, v1] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (const [u, v] of walk) {
-    u0 = Math.min(u0, u);
-    u1 = Math.max(u1, u);
-    v0 = Math.min(v0, v);
-    v1 = Math.max(v1, v);
-    const cell = cellAt(face, u, v);
-    if (cell >= 0) cut.add(cell);
-  }
   // Round the axis the polygon holds every radius down to the bore, whatever its own corners reach.
-  if (face.picture.kind === 'polar' && polygonHolds(corners, 0, 0)) u0 = grid.u0;
-  const block = blockWithin(face, u0, u1, v0, v1);
-  if (block === null) return;
+  const holdsAxis = face.picture.kind === 'polar' && polygonHolds(flat.corners, 0, 0);
+  const block = blockWithin(face, holdsAxis ? grid.u0 : walk.u0, walk.u1, walk.v0, walk.v1);
+  if (block === null) return false;
+  const polygon = polygonIndex(flat.corners);
   const inside = (u: number, v: number): boolean => {
     const [x, y] = flat.place(u, v);
-    return polygonHolds(corners, x, y);
+    return polygon.holds(x, y);
   };
-  pressImprint(map, face, {
-    block,
-    blend: area.blend,
-    peak: null,
-    reaches: (row, column) => {
-      if (cut.has(row * grid.columns + column)) return 'cut';
-      return inside(grid.u0 + (row + 0.5) * grid.du, grid.v0 + (column + 0.5) * grid.dv) ? 'all' : 'none';
-    },
-    depthAt: (u, v) => (inside(u, v) ? area.depth : -1),
-  });
+  const mark: Press = { blend: area.blend, depthAt: (u, v) => (inside(u, v) ? area.depth : -1) };
+  const cut = cutCells(face, block, walk.cells);
+  const tear = columnOfTear(face, flat, block);
+  let touches = false;
+  for (let row = block.row0; row <= block.row1; row++) {
+    const u = grid.u0 + (row + 0.5) * grid.du;
+    const wall = face.wall(u);
+    const asksEach = isNarrow(face, row);
+    // Cells in a row that the outline does not pass lie on one side of it: only the first of them is asked.
+    let isInside: boolean | null = null;
+    let first = 0;
+    const pressUpTo = (k: number): void => {
+      const run = { row, column: (block.column0 + first) % grid.columns, count: k - first };
+      if (!isInside) return;
+      touches ||= isOnMetal(face, run);
+      pressWhole(map, face, run, mark, wall, area.depth, false);
+    };
+    for (let k = 0; k < block.columns; k++) {
+      const isCut = cut[(row - block.row0) * block.columns + k] === 1;
+      if (isInside !== null && !isCut && !asksEach && Math.abs(k - tear) > 1) continue;
+      pressUpTo(k);
+      first = k;
+      const column = (block.column0 + k) % grid.columns;
+      isInside = isCut ? null : inside(u, grid.v0 + (column + 0.5) * grid.dv);
+      if (!isCut) continue;
+      const run = { row, column, count: 1 };
+      touches ||= isOnMetal(face, run);
+      pressCut(map, face, run, mark, wall);
+    }
+    pressUpTo(block.columns);
+  }
+  return touches;
 }
 
-interface Flat {
-  readonly corners: readonly FacePoint[];
+interface Flat extends OutlinePicture {
   place(u: number, v: number): FacePoint;
-  /** Back from the picture to u, and to v counted on from `v`, so that a walk round the axis keeps counting. */
-  back(x: number, y: number, v: number): readonly [u: number, v: number];
+  /** v of the line opposite the outline along which an unrolled face is cut open; null where there is none. */
+  readonly tear: number | null;
 }
 
 /** The face's flat picture, unrolled about the outline so that no edge is torn by the 0/360 line. */
 function flatPicture(face: Face, outline: readonly FacePoint[]): Flat {
   const points = outline.map((point) => toGridPoint(face, point));
-  const { picture } = face;
+  const { grid, picture } = face;
   if (picture.kind === 'polar') {
     const place = (u: number, v: number): FacePoint => [u * Math.cos(v), u * Math.sin(v)];
     return {
       corners: points.map(([u, v]) => place(u, v)),
       place,
       back: (x, y, v) => [Math.hypot(x, y), v + stepAlong(face, v, Math.atan2(y, x))],
+      tear: null,
     };
   }
   const scale = picture.columnScale;
@@ -79,25 +90,31 @@ function flatPicture(face: Face, outline: readonly FacePoint[]): Flat {
     corners: unrolled,
     place: (u, at) => [(middle + stepAlong(face, middle, at)) * scale, u],
     back: (x, y) => [y, x / scale],
+    tear: grid.wraps ? middle + (grid.columns * grid.dv) / 2 : null,
   };
 }
 
-/** Points along the closed outline, a fraction of a cell apart, in grid coordinates. */
-function walkOutline(face: Face, flat: Flat): (readonly [number, number])[] {
-  const { grid, picture } = face;
-  const along = picture.kind === 'polar' ? grid.u0 * grid.dv : picture.columnScale * grid.dv;
-  const pace = WALK * Math.min(grid.du, Math.max(along, grid.du / 4));
-  const walk: (readonly [number, number])[] = [];
-  let v = picture.kind === 'polar' ? Math.atan2(flat.corners[0][1], flat.corners[0][0]) : 0;
-  for (let i = 0; i < flat.corners.length; i++) {
-    const [ax, ay] = flat.corners[i];
-    const [bx, by] = flat.corners[(i + 1) % flat.corners.length];
-    const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / pace));
-    for (let k = 0; k < steps; k++) {
-      const point = flat.back(ax + ((bx - ax) * k) / steps, ay + ((by - ay) * k) / steps, v);
-      v = point[1];
-      walk.push(point);
-    }
+/** 1 for the cells of a block that the outline passes; row by row from the block's first column. */
+function cutCells({ grid }: Face, block: CellBlock, cells: readonly number[]): Uint8Array {
+  const cut = new Uint8Array((block.row1 - block.row0 + 1) * block.columns);
+  for (const cell of cells) {
+    const row = Math.floor(cell / grid.columns);
+    const k = (cell - row * grid.columns - block.column0 + grid.columns) % grid.columns;
+    cut[(row - block.row0) * block.columns + k] = 1;
   }
-  return walk;
+  return cut;
+}
+
+/** Which column of a block the tear runs by, counted from the block's first; far off where there is none. */
+function columnOfTear({ grid }: Face, { tear }: Flat, block: CellBlock): number {
+  if (tear === null) return Number.NEGATIVE_INFINITY;
+  const column = Math.floor((tear - grid.v0) / grid.dv) - block.column0;
+  return column - grid.columns * Math.floor(column / grid.columns);
+}
+
+/** Cells near the axis may be so narrow that an outline slips through one between two steps of its walk. */
+function isNarrow(face: Face, row: number): boolean {
+  const { grid, picture } = face;
+  const width = grid.dv * (picture.kind === 'polar' ? grid.u0 + row * grid.du : picture.columnScale);
+  return width < outlinePace(face);
 }

@@ -3,6 +3,7 @@
  * split into SAMPLES points that each keep their own depth, so an edge lies where it was drawn and not on a cell border.
  */
 import type { Grid } from '../part/face.ts';
+import type { Mm } from '../units.ts';
 
 /** Points a split cell is made of. 32 points on a lattice place a straight edge within 1/32 of a cell. */
 export const SAMPLES = 32;
@@ -40,6 +41,39 @@ export function createDepthMap(grid: Grid): DepthMap {
     cellOfSlot: new Int32Array(64),
     slots: 0,
   };
+}
+
+/** The greatest depth anywhere on the map, mm; 0 where nothing is worn. */
+export function deepestOf({ depth, samples, slots }: DepthMap): Mm {
+  let most = 0;
+  for (let cell = 0; cell < depth.length; cell++) if (depth[cell] > most) most = depth[cell];
+  for (let i = 0; i < slots * SAMPLES; i++) if (samples[i] > most) most = samples[i];
+  return most;
+}
+
+/** The least and the greatest depth within a cell, mm; both its depth where it is not split. */
+export function depthsWithin(
+  { depth, slot, samples }: DepthMap,
+  cell: number,
+): readonly [least: Mm, most: Mm] {
+  if (slot[cell] < 0) return [depth[cell], depth[cell]];
+  let least = Infinity;
+  let most = 0;
+  for (let i = slot[cell] * SAMPLES; i < (slot[cell] + 1) * SAMPLES; i++) {
+    if (samples[i] < least) least = samples[i];
+    if (samples[i] > most) most = samples[i];
+  }
+  return [least, most];
+}
+
+/** Samples that differ by less than this share of the deepest may stand for one depth where the law of depth is nearly straight. */
+const EVEN = 0.1;
+
+/** True where a cell is whole, or split into samples of much the same depth. */
+export function isEven(map: DepthMap, cell: number): boolean {
+  if (map.slot[cell] < 0) return true;
+  const [least, most] = depthsWithin(map, cell);
+  return most - least <= EVEN * most;
 }
 
 /** Splits a cell (no-op when it is split). Writes into `map`; returns the index of its first sample. */

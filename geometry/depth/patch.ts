@@ -1,21 +1,22 @@
 import type { Patch } from '../job/job.ts';
 import type { Face } from '../part/face.ts';
-import { TURN } from '../units.ts';
-import { blockWithin, stepAlong } from './chart.ts';
+import { type Mm, TURN } from '../units.ts';
+import { blockWithin, type CellBlock, stepAlong } from './chart.ts';
 import type { DepthMap } from './depth-map.ts';
-import { type Imprint, pressImprint } from './press.ts';
+import { isOnMetal, type Press, pressCut, pressWhole, type Run } from './press.ts';
 
 /**
  * A box in the face's two coordinates, of one depth or ramping along the first. Writes into `map`.
  * An angle range runs counter-clockwise from its first to its second value and may pass 360; a whole turn or more is the ring.
+ * @returns  false when it touches no cell of the face
  * Accuracy: edges true to 1/32 cell. Source: job format, "Mark"; tests/geometry/depth/patch.test.ts
  */
-export function applyPatch(map: DepthMap, face: Face, patch: Patch): void {
-  const [uRange, vRange] =
-    face.columnsAre === 'first' ? [patch.second, patch.first] : [patch.first, patch.second];
-  const across = range(uRange, face, false);
-  const along = range(vRange, face, face.grid.wraps);
+export function applyPatch(map: DepthMap, face: Face, patch: Patch): boolean {
   const { grid } = map;
+  const isAlongV = face.columnsAre === 'first';
+  const [uRange, vRange] = isAlongV ? [patch.second, patch.first] : [patch.first, patch.second];
+  const across = range(uRange, face, false);
+  const along = range(vRange, face, grid.wraps);
   const block = blockWithin(
     face,
     across.from,
@@ -23,39 +24,83 @@ export function applyPatch(map: DepthMap, face: Face, patch: Patch): void {
     along.from,
     along.from + along.length,
   );
-  if (block === null) return;
-  const rampAlong = face.columnsAre === 'first' ? along : across;
+  if (block === null) return false;
+  const ramped = isAlongV ? along : across;
   const [depth0, depth1] = patch.depth;
-  // A ramp is deepest at one end: the cells that touch an end are sampled, so that the end's depth is met to 1/64 cell.
-  const rampStep = face.columnsAre === 'first' ? grid.dv : grid.du;
-  const endsRamp = (row: number, column: number): boolean => {
-    if (depth0 === depth1) return false;
-    const past =
-      face.columnsAre === 'first'
-        ? along.offset(grid.v0 + (column + 0.5) * grid.dv)
-        : across.offset(grid.u0 + (row + 0.5) * grid.du);
-    return past < rampStep || past > rampAlong.length - rampStep;
-  };
-  const imprint: Imprint = {
-    block,
+  const isEven = depth0 === depth1;
+  const depthPast = (past: number): Mm =>
+    isEven ? depth0 : depth0 + (depth1 - depth0) * (past / ramped.length);
+  const mark: Press = {
     blend: patch.blend,
-    peak: null,
-    reaches: (row, column) => {
-      const u = share(across, across.offset(grid.u0 + (row + 0.5) * grid.du), grid.du);
-      const v = share(along, along.offset(grid.v0 + (column + 0.5) * grid.dv), grid.dv);
-      if (u === 'none' || v === 'none') return 'none';
-      return u === 'all' && v === 'all' && !endsRamp(row, column) ? 'all' : 'cut';
-    },
     depthAt: (u, v) => {
       const du = across.offset(u);
       const dv = along.offset(v);
       if (du < 0 || du > across.length || dv < 0 || dv > along.length) return -1;
-      if (depth0 === depth1) return depth0;
-      const along01 = (face.columnsAre === 'first' ? dv : du) / rampAlong.length;
-      return depth0 + (depth1 - depth0) * along01;
+      return depthPast(isAlongV ? dv : du);
     },
   };
-  pressImprint(map, face, imprint);
+  // A ramp is deepest at one end, its own or the face's: the cells there are sampled, so that the end's depth is met to 1/64 cell.
+  const first = isAlongV ? grid.v0 : grid.u0;
+  const last = isAlongV ? grid.v0 + grid.columns * grid.dv : grid.u0 + grid.rows * grid.du;
+  const ends =
+    grid.wraps && isAlongV
+      ? [0, ramped.length]
+      : [0, ramped.length, ramped.offset(first), ramped.offset(last)];
+  const endsRamp = (past: number, step: number): boolean =>
+    !isEven && ends.some((end) => Math.abs(past - end) < step);
+  const stretches = stretchesOf(face, block, along, !isEven && isAlongV ? endsRamp : null);
+  let touches = false;
+  for (let row = block.row0; row <= block.row1; row++) {
+    const u = grid.u0 + (row + 0.5) * grid.du;
+    const past = across.offset(u);
+    const held = share(across, past, grid.du);
+    if (held === 'none') continue;
+    const isCutRow = held === 'cut' || (!isAlongV && endsRamp(past, grid.du));
+    const wall = face.wall(u);
+    for (const { column, count, isCut, past: pastV } of stretches) {
+      const run: Run = { row, column, count };
+      touches ||= isOnMetal(face, run);
+      if (isCutRow || isCut) pressCut(map, face, run, mark, wall);
+      else pressWhole(map, face, run, mark, wall, depthPast(isAlongV ? pastV : past), isEven);
+    }
+  }
+  return touches;
+}
+
+/** Columns beside each other of which the patch holds the same: all, or a part that is to be sampled. */
+interface Stretch {
+  readonly column: number;
+  count: number;
+  readonly isCut: boolean;
+  /** How far the middle of the first column lies past the start of the patch. */
+  readonly past: number;
+}
+
+/** @param endsRamp  where a ramp runs along the columns: each then has a depth of its own */
+function stretchesOf(
+  { grid }: Face,
+  block: CellBlock,
+  along: Range,
+  endsRamp: ((past: number, step: number) => boolean) | null,
+): Stretch[] {
+  const stretches: Stretch[] = [];
+  let open: Stretch | null = null;
+  for (let k = 0; k < block.columns; k++) {
+    const column = (block.column0 + k) % grid.columns;
+    const past = along.offset(grid.v0 + (column + 0.5) * grid.dv);
+    const held = share(along, past, grid.dv);
+    if (held === 'none') {
+      open = null;
+      continue;
+    }
+    const isCut = held === 'cut' || endsRamp?.(past, grid.dv) === true;
+    if (endsRamp === null && open !== null && open.isCut === isCut) open.count += 1;
+    else {
+      open = { column, count: 1, isCut, past };
+      stretches.push(open);
+    }
+  }
+  return stretches;
 }
 
 interface Range {

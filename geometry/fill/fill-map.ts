@@ -1,5 +1,6 @@
 import { cellAt } from '../depth/depth-at.ts';
 import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
+import { standsFor } from '../job/face-names.ts';
 import type { Overrule, Repair } from '../job/job.ts';
 import { type Face, isOnFace, toFacePoint, toGridPoint } from '../part/face.ts';
 import type { Mm } from '../units.ts';
@@ -66,8 +67,6 @@ function measureRegions(face: Face, map: DepthMap, label: Int32Array, count: num
   const { grid } = map;
   const found: Found[] = Array.from({ length: count }, () => ({ deepest: 0, area: 0, u: 0, v: 0 }));
   for (let row = 0; row < grid.rows; row++) {
-    // The volume's slope at depth 0 is the area.
-    const cellArea = face.metal(row).volume[0];
     for (let column = 0; column < grid.columns; column++) {
       const cell = row * grid.columns + column;
       if (label[cell] === 0) continue;
@@ -86,7 +85,7 @@ function measureRegions(face: Face, map: DepthMap, label: Int32Array, count: num
         }
         share = worn / SAMPLES;
       }
-      region.area += cellArea * share * (face.cover === null ? 1 : face.cover[cell]);
+      region.area += face.cellArea(row, column) * share * (face.cover === null ? 1 : face.cover[cell]);
     }
   }
   return found;
@@ -106,7 +105,7 @@ function overrulesByLabel(
 ): Map<number, 'fill' | 'leave'> {
   const chosen = new Map<number, 'fill' | 'leave'>();
   for (const overrule of overrules) {
-    if (overrule.part !== part || overrule.face !== face.name) continue;
+    if (overrule.part !== part || !standsFor(overrule.face, face.name)) continue;
     const cell = cellAt(face, ...toGridPoint(face, overrule.point));
     if (cell >= 0 && label[cell] > 0) chosen.set(label[cell], overrule.action);
   }

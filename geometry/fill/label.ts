@@ -1,8 +1,8 @@
 /**
  * Finds the damage regions of a face: patches of cells with metal gone that touch along a side, across the 0/360 line too.
  */
-import { type DepthMap, SAMPLES } from '../depth/depth-map.ts';
-import type { Face } from '../part/face.ts';
+import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
+import { type Face, isOnFace } from '../part/face.ts';
 import type { Mm } from '../units.ts';
 
 /** No deeper than this is not damage, mm, rounded as a map's depths are. Source: geometry definitions, "What is filled". */
@@ -20,7 +20,7 @@ export function labelRegions(map: DepthMap, face: Face): Labels {
   const cells = rows * columns;
   const damaged = damagedCells(map, face);
   const label = new Int32Array(cells);
-  const queue = new Int32Array(cells);
+  let queue: Int32Array = new Int32Array(0);
   let count = 0;
   let end = 0;
   const meet = (cell: number): void => {
@@ -30,6 +30,7 @@ export function labelRegions(map: DepthMap, face: Face): Labels {
   };
   for (let start = 0; start < cells; start++) {
     if (damaged[start] === 0 || label[start] !== 0) continue;
+    if (queue.length === 0) queue = new Int32Array(cells);
     count += 1;
     end = 0;
     meet(start);
@@ -60,8 +61,11 @@ function isDamaged(map: DepthMap, face: Face, cell: number): boolean {
   if (face.cover !== null && face.cover[cell] === 0) return false;
   const slot = map.slot[cell];
   if (slot < 0) return map.depth[cell] > DAMAGE;
-  for (let i = slot * SAMPLES; i < (slot + 1) * SAMPLES; i++) {
-    if (map.samples[i] > DAMAGE) return true;
+  const row = Math.floor(cell / map.grid.columns);
+  const column = cell - row * map.grid.columns;
+  for (let i = 0; i < SAMPLES; i++) {
+    if (map.samples[slot * SAMPLES + i] <= DAMAGE) continue;
+    if (isOnFace(face, cell, row + SAMPLE_U[i], column + SAMPLE_V[i])) return true;
   }
   return false;
 }

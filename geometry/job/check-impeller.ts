@@ -26,6 +26,14 @@ export function checkImpeller(impeller: Readable<ImpellerFile>, field: string): 
       needs: `smaller than outerDiameter ${outer}`,
     });
   }
+  const { boreDiameter: bore } = impeller;
+  if (bore != null && hub != null && bore >= hub) {
+    faults.push({
+      field: `${field}.boreDiameter`,
+      found: shown(bore),
+      needs: `smaller than hubDiameter ${hub}`,
+    });
+  }
   const { count, thicknessInlet, thicknessOutlet, inletAngle } = vanes ?? {};
   if (count != null && thicknessInlet != null && inletAngle != null && inlet != null) {
     // A vane of thickness t at blade angle b takes t / sin b of the circle.

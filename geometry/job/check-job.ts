@@ -2,8 +2,10 @@ import { checkImpeller } from './check-impeller.ts';
 import { checkMark } from './check-mark.ts';
 import { checkCoat, checkFiller } from './check-material.ts';
 import { checkPlate } from './check-plate.ts';
+import { checkReference } from './check-reference.ts';
+import { checkRotor } from './check-rotor.ts';
 import { faceChoices, hasFace } from './face-names.ts';
-import { type Fault, faultText, missing, shown } from './fault.ts';
+import { type Fault, faultText, shown } from './fault.ts';
 import type { JobFile } from './job-file.ts';
 import type { Readable } from './readable.ts';
 
@@ -22,7 +24,7 @@ export function checkJob(job: Job): Fault[] {
     ...(job.filler ? checkFiller(job.filler) : []),
     ...(job.coat ? checkCoat(job.coat) : []),
     ...checkOverrules(job, parts),
-    ...checkRotor(job, parts),
+    ...(job.rotor ? checkRotor(job.rotor, parts) : []),
     ...checkClearance(job, parts),
   ];
   // A circle of holes says of each hole the same.
@@ -54,23 +56,6 @@ function checkIds(parts: Parts): Fault[] {
   return faults;
 }
 
-/** The fault of an id no part has, or a part of the wrong kind has. */
-function checkReference(
-  id: string | null | undefined,
-  parts: Parts,
-  field: string,
-  kind?: 'wear-plate' | 'impeller',
-): Fault[] {
-  if (id == null || parts.some((part) => part === null || part.id == null)) return [];
-  const named = parts.filter((part) => part?.id === id);
-  const fits = parts.filter((part) => kind === undefined || part?.kind === kind || part?.kind == null);
-  if (named.some((part) => fits.includes(part))) return [];
-  const what = kind === undefined ? 'a part' : kind === 'impeller' ? 'an impeller' : 'a wear plate';
-  const ids = fits.map((part) => shown(part?.id)).join(', ');
-  const needs = `the id of ${what} of this job${ids === '' ? ', which has none' : `: ${ids}`}`;
-  return [{ field, found: shown(id), needs }];
-}
-
 function checkOverrules(job: Job, parts: Parts): Fault[] {
   return (job.repair?.overrule ?? []).flatMap((overrule, i) => {
     if (overrule?.at == null) return [];
@@ -86,16 +71,6 @@ function checkOverrules(job: Job, parts: Parts): Fault[] {
       { field, found: shown(overrule.at), needs: `"${id}:" and a face of that part: ${faceChoices(part)}` },
     ];
   });
-}
-
-function checkRotor(job: Job, parts: Parts): Fault[] {
-  const { rotor } = job;
-  if (rotor == null) return [];
-  const faults = checkReference(rotor.part, parts, 'rotor.part');
-  if (rotor.planes === 2 && rotor.planeSpacing === undefined) {
-    faults.push(missing('rotor.planeSpacing', 'the distance between the two planes in mm'));
-  }
-  return faults;
 }
 
 function checkClearance(job: Job, parts: Parts): Fault[] {

@@ -40,6 +40,10 @@ function checkClearing(mark: Mark, field: string): Fault[] {
 
 function checkRanges(mark: Mark, part: Part, face: string, field: string): Fault[] {
   if (mark.kind === 'edge') {
+    if (angleCoordinate(part, face) === 0) {
+      const needs = 'a face whose first coordinate is a length: an edge or a tip of a vane';
+      return [{ field: `${field}.face`, found: shown(face), needs }];
+    }
     const back = mark.profile?.findIndex(([along], i, profile) => i > 0 && along < profile[i - 1][0]) ?? -1;
     if (back < 0 || mark.profile == null) return [];
     const [along] = mark.profile[back];
@@ -131,6 +135,9 @@ function depthsOf(mark: Mark): { name: string; depth: number }[] {
   }
   if (mark.kind === 'patch' && typeof mark.depth === 'object') {
     return (mark.depth ?? []).map((depth, i) => ({ name: `depth[${i}]`, depth }));
+  }
+  if (mark.kind === 'edge') {
+    return (mark.profile ?? []).map(([, depth], i) => ({ name: `profile[${i}][1]`, depth }));
   }
   if (mark.kind === 'stroke' && mark.clear === true) return [];
   return 'depth' in mark && typeof mark.depth === 'number' ? [{ name: 'depth', depth: mark.depth }] : [];

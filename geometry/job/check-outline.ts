@@ -1,10 +1,12 @@
 import {
   type Corner,
+  crossingSides,
   distinctCorners,
   isFlat,
   isInside,
   isLine,
   meetingSides,
+  type Segment,
   type Side,
 } from './corners.ts';
 import type { Fault } from './fault.ts';
@@ -40,32 +42,68 @@ export function checkHoles(
   edge: readonly Corner[],
   holes: readonly { readonly corners: readonly Corner[]; readonly field: string }[],
 ): Fault[] {
-  const sound = holes.map(({ corners, field }) => ({ corners: distinctCorners(corners), field }));
-  const outer = distinctCorners(edge);
+  const outer = placed(distinctCorners(edge));
   const faults: Fault[] = [];
-  const placed: typeof sound = [];
-  for (const hole of sound) {
-    const inside = isInside(hole.corners[0], outer) && meetingSides([outer, hole.corners]) === null;
-    const other = placed.find(({ corners }) => overlap(corners, hole.corners));
-    const { field } = hole;
+  const before: (Placed & { readonly field: string })[] = [];
+  for (const { corners, field } of holes) {
+    const hole = { ...placed(distinctCorners(corners)), field };
+    const inside = isInside(hole.corners[0], outer.corners) && !sidesMeet(outer, hole);
+    const other = before.find((known) => overlap(known, hole));
     if (!inside) faults.push({ field, found: 'a hole that leaves the plate', needs: 'inside the edge' });
     else if (other)
       faults.push({ field, found: `a hole that overlaps ${other.field}`, needs: 'clear of it' });
-    placed.push(hole);
+    before.push(hole);
   }
   return faults;
 }
 
-function overlap(a: readonly Corner[], b: readonly Corner[]): boolean {
-  return boxesMeet(a, b) && (isInside(a[0], b) || isInside(b[0], a) || meetingSides([a, b]) !== null);
+/** A polygon and the box it lies in: most of two polygons' sides are told apart by their boxes. */
+interface Placed {
+  readonly corners: readonly Corner[];
+  readonly box: Box;
 }
 
-function boxesMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
-  return [0, 1].every((i) => {
-    const range = (corners: readonly Corner[]) => corners.map((corner) => corner[i]);
-    const [left, right] = [range(a), range(b)];
-    return Math.min(...left) <= Math.max(...right) && Math.min(...right) <= Math.max(...left);
-  });
+interface Box {
+  readonly x0: number;
+  readonly x1: number;
+  readonly y0: number;
+  readonly y1: number;
+}
+
+function placed(corners: readonly Corner[]): Placed {
+  let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const [x, y] of corners) {
+    x0 = Math.min(x0, x);
+    x1 = Math.max(x1, x);
+    y0 = Math.min(y0, y);
+    y1 = Math.max(y1, y);
+  }
+  return { corners, box: { x0, x1, y0, y1 } };
+}
+
+function overlap(a: Placed, b: Placed): boolean {
+  const boxesMeet =
+    a.box.x0 <= b.box.x1 && b.box.x0 <= a.box.x1 && a.box.y0 <= b.box.y1 && b.box.y0 <= a.box.y1;
+  return (
+    boxesMeet && (isInside(a.corners[0], b.corners) || isInside(b.corners[0], a.corners) || sidesMeet(a, b))
+  );
+}
+
+/** True when a side of one polygon meets a side of the other; only those within reach of the other's box are looked at. */
+function sidesMeet(a: Placed, b: Placed): boolean {
+  const near = sidesBy(a.corners, b.box);
+  return near.length > 0 && crossingSides(near, sidesBy(b.corners, a.box));
+}
+
+function sidesBy(corners: readonly Corner[], { x0, x1, y0, y1 }: Box): Segment[] {
+  const near: Segment[] = [];
+  for (let i = 0; i < corners.length; i++) {
+    const [start, end] = [corners[i], corners[(i + 1) % corners.length]];
+    const beside = (start[0] < x0 && end[0] < x0) || (start[0] > x1 && end[0] > x1);
+    const above = (start[1] < y0 && end[1] < y0) || (start[1] > y1 && end[1] > y1);
+    if (!beside && !above) near.push({ start, end });
+  }
+  return near;
 }
 
 function sideWords(corners: readonly Corner[], side: Side): string {

@@ -84,11 +84,34 @@ export function meetingSides(polygons: readonly (readonly Corner[])[]): readonly
   return null;
 }
 
-interface Line {
-  readonly from: number;
-  readonly to: number;
+/**
+ * True when a side of the one list crosses or touches a side of the other. Swept in x like `meetingSides`: near n log n for drawn
+ * outlines.
+ */
+export function crossingSides(ones: readonly Segment[], others: readonly Segment[]): boolean {
+  const sides = [...ones.map((side) => reaching(side, 0)), ...others.map((side) => reaching(side, 1))];
+  sides.sort((a, b) => a.left - b.left);
+  for (let i = 0; i < sides.length; i++) {
+    const a = sides[i];
+    for (let j = i + 1; j < sides.length && sides[j].left <= a.right; j++) {
+      if (a.of !== sides[j].of && touch(a, sides[j])) return true;
+    }
+  }
+  return false;
+}
+
+function reaching({ start, end }: Segment, of: 0 | 1) {
+  return { start, end, of, left: Math.min(start[0], end[0]), right: Math.max(start[0], end[0]) };
+}
+
+export interface Segment {
   readonly start: Corner;
   readonly end: Corner;
+}
+
+interface Line extends Segment {
+  readonly from: number;
+  readonly to: number;
 }
 
 /** Two sides that follow each other lie on one another. */
@@ -99,7 +122,7 @@ function foldsBack(a: Line, b: Line): boolean {
   return back[0] * on[1] === back[1] * on[0] && back[0] * on[0] + back[1] * on[1] > 0;
 }
 
-function touch(a: Line, b: Line): boolean {
+function touch(a: Segment, b: Segment): boolean {
   const lowA = Math.min(a.start[1], a.end[1]);
   const lowB = Math.min(b.start[1], b.end[1]);
   if (lowA > Math.max(b.start[1], b.end[1]) || lowB > Math.max(a.start[1], a.end[1])) return false;

@@ -7,14 +7,22 @@ type Part = Readable<PartFile>;
 const VANE_FACES = ['pressure', 'suction', 'tip', 'leading-edge', 'trailing-edge'];
 const VANE_FACE = new RegExp(`^vane-(\\*|[1-9]\\d*)/(${VANE_FACES.join('|')})$`);
 const SHROUD_FACES = ['shroud/front', 'shroud/back'];
+const EVERY_VANE = 'vane-*/';
 
 /** True when the part has the face; `vane-*` stands for every vane. A part whose kind is unknown has every face. */
 export function hasFace(part: Part, face: string): boolean {
   if (part.kind === 'wear-plate') return face === 'face' || (face === 'bore' && isRound(part));
-  if (part.kind !== 'impeller' || SHROUD_FACES.includes(face)) return true;
+  if (part.kind !== 'impeller') return true;
+  if (SHROUD_FACES.includes(face)) return part.shroudThickness !== 0;
   const vane = VANE_FACE.exec(face)?.[1];
   const vanes = part.vanes?.count;
   return vane !== undefined && (vane === '*' || typeof vanes !== 'number' || Number(vane) <= vanes);
+}
+
+/** True when a face named in the job, perhaps with `vane-*` for every vane, is this one. */
+export function standsFor(named: string, face: string): boolean {
+  if (!named.startsWith(EVERY_VANE)) return named === face;
+  return VANE_FACE.test(face) && face.slice(face.indexOf('/') + 1) === named.slice(EVERY_VANE.length);
 }
 
 /** The faces there are, as a phrase for a message. */
@@ -23,8 +31,9 @@ export function faceChoices(part: Part): string {
     return isRound(part) ? '"face" or "bore"' : '"face", the one face of an outline plate';
   const vanes = part.vanes?.count;
   const numbers = typeof vanes === 'number' && vanes > 1 ? `vane-1 to vane-${vanes}` : 'vane-1';
-  const shroud = SHROUD_FACES.map((face) => `"${face}"`).join(', ');
-  return `${shroud}, or ${numbers} (vane-* for all) with ${VANE_FACES.map((face) => `/${face}`).join(', ')}`;
+  const shroud =
+    part.shroudThickness === 0 ? '' : `${SHROUD_FACES.map((face) => `"${face}"`).join(', ')}, or `;
+  return `${shroud}${numbers} (vane-* for all) with ${VANE_FACES.map((face) => `/${face}`).join(', ')}`;
 }
 
 /** Which of the face's coordinates is an angle, in degrees in the file. */

@@ -2,15 +2,29 @@
  * The job in our own units: what `measured` makes of a job file and what every later stage reads.
  * Lengths mm, angles radians, densities g/mm3, volumes mm3, shares as fractions. Holds what was measured and chosen, nothing computed.
  */
-import type { Celsius, Density, FacePoint, Fraction, Gram, Minute, Mm, Mm3, Rad } from '../units.ts';
+import type {
+  Celsius,
+  Density,
+  FacePoint,
+  Fraction,
+  Gram,
+  GramMm,
+  Minute,
+  Mm,
+  Mm3,
+  Rad,
+  Rpm,
+} from '../units.ts';
 
 export interface Job {
   readonly title: string;
   readonly notes: string;
-  readonly parts: readonly WearPlate[];
+  readonly parts: readonly WornPart[];
   readonly filler: Filler;
   readonly coat: Coat;
   readonly repair: Repair;
+  /** The rotor one of the parts sits on; null when the job asks for no balance. */
+  readonly rotor: Rotor | null;
   /** Surface temperature of the part, null when the job has no climate: times are then those of the reference temperature. */
   readonly surface: Celsius | null;
   /** What the job asks for and this version does not work out yet; each becomes a warning, none is guessed. */
@@ -23,6 +37,8 @@ export interface Unsupported {
   /** A noun phrase for the person: "the impeller \"impeller\"". */
   readonly what: string;
 }
+
+export type WornPart = WearPlate | Impeller;
 
 export interface WearPlate {
   readonly id: string;
@@ -57,10 +73,102 @@ export interface OutlinePlate {
   readonly holes: readonly (readonly FacePoint[])[];
 }
 
+/** A backward-swept impeller, open on the vane side. The vane side of its shroud is z = 0. */
+export interface Impeller {
+  readonly id: string;
+  readonly kind: 'impeller';
+  readonly density: Density;
+  /** Seen from the vane side, from +z. */
+  readonly rotation: 'clockwise' | 'counter-clockwise';
+  readonly outerRadius: Mm;
+  readonly hubRadius: Mm;
+  /** How far the hub stands above z = 0, and the hole through it: for the mass and the picture alone. */
+  readonly hubHeight: Mm;
+  readonly boreRadius: Mm;
+  /** 0 = open: hub and vanes only. */
+  readonly shroudThickness: Mm;
+  readonly vanes: Vanes;
+  readonly leastThickness: Mm | null;
+  readonly marks: readonly Mark[];
+}
+
+export interface Vanes {
+  readonly count: number;
+  /** Where the leading edge of vane 1 stands; the others follow counter-clockwise. */
+  readonly firstAngle: Rad;
+  readonly inletRadius: Mm;
+  /** Blade angles from the tangential direction. */
+  readonly inletAngle: Rad;
+  readonly outletAngle: Rad;
+  readonly camber: 'linear' | 'arc';
+  /** As measured from leading edge to outer end; null when it was not. */
+  readonly wrap: Rad | null;
+  readonly thicknessInlet: Mm;
+  readonly thicknessOutlet: Mm;
+  readonly heightInlet: Mm;
+  readonly heightOutlet: Mm;
+  readonly nose: 'round' | 'square';
+}
+
+/** What is asked of the balance. */
+export interface Rotor {
+  /** id of the part whose repair counts. */
+  readonly part: string;
+  /** Of the whole rotor; null when it was not weighed: it is then estimated from the solid. */
+  readonly mass: Gram | null;
+  readonly speed: Rpm;
+  /** Balance quality grade, mm/s. */
+  readonly grade: number;
+  readonly planes: 1 | 2;
+  /** Between the two correction planes, plane A at z = 0 and plane B at z = spacing; null when not given. */
+  readonly planeSpacing: Mm | null;
+  /** Residual measured before the repair. */
+  readonly asFound: { readonly amount: GramMm; readonly angle: Rad };
+  /** One standard deviation of the mixed filler's density, as a share of it. */
+  readonly densityError: Fraction;
+  /** What the person has decided to take off or put on, in the order decided. */
+  readonly corrections: readonly Correction[];
+}
+
+/** Metal taken off or putty put on to bring the rotor into balance. It is no wear: nothing of it is filled. */
+export type Correction = BlindHoles | Skim | Putty;
+
+/** Flat-bottomed blind holes in the back of the shroud (axial) or in its rim (radial). */
+export interface BlindHoles {
+  readonly kind: 'holes';
+  readonly face: 'shroud/back' | 'shroud/rim';
+  /** Centres: radius and angle on the back, angle and distance below the vane side on the rim. */
+  readonly at: readonly FacePoint[];
+  readonly radius: Mm;
+  readonly depth: Mm;
+}
+
+/** A thin sector taken off the back of the shroud. */
+export interface Skim {
+  readonly kind: 'skim';
+  readonly face: 'shroud/back';
+  /** Radii from and to. */
+  readonly first: readonly [Mm, Mm];
+  /** Angles from and to, counter-clockwise. */
+  readonly second: readonly [Rad, Rad];
+  readonly depth: Mm;
+}
+
+/** Metal-filled putty built up on the vane side of the shroud, between two vanes. */
+export interface Putty {
+  readonly kind: 'putty';
+  readonly face: 'shroud/front';
+  readonly first: readonly [Mm, Mm];
+  readonly second: readonly [Rad, Rad];
+  /** How high it stands above the shroud. */
+  readonly height: Mm;
+  readonly density: Density;
+}
+
 export type Blend = 'deepest' | 'add' | 'replace';
 
 interface OnFace {
-  /** Name of the face on its part: `face`, `bore`. */
+  /** Name of the face on its part: `face`, `bore`, `vane-2/tip`; `vane-*` stands for every vane. */
   readonly face: string;
   readonly blend: Blend;
 }
@@ -106,7 +214,14 @@ export interface Smooth {
   readonly strength: Fraction;
 }
 
-export type Mark = Patch | Area | Pit | Stroke | Smooth;
+/** Loss along an edge or a tip against the face's first coordinate, alike all the way across. */
+export interface EdgeLoss extends OnFace {
+  readonly kind: 'edge';
+  /** First coordinate and depth, linear between, nothing outside; ascending. */
+  readonly profile: readonly (readonly [along: number, depth: Mm])[];
+}
+
+export type Mark = Patch | Area | Pit | Stroke | Smooth | EdgeLoss;
 
 export interface Filler {
   readonly name: string;
@@ -119,6 +234,8 @@ export interface Filler {
   readonly workingTime: { readonly minutes: Minute; readonly at: Celsius; readonly mass: Gram | null };
   /** kJ/mol; null uses the workshop rule, twice as fast every 10 degC. */
   readonly activationEnergy: number | null;
+  /** How long it takes to mix; null when the sheet names none. */
+  readonly mixTime: Minute | null;
   readonly leastBuild: Mm;
   readonly mostBuild: Mm;
   readonly largestGrain: Mm;

@@ -6,7 +6,7 @@ import type { MarkFile, PartFile } from './job-file.ts';
 /**
  * A mark in our units: degrees to radians along the coordinate of its face that is an angle, diameter to radius.
  * A patch's angle range becomes from < to, at most a turn apart: [350, 20] deg runs from 350 to 380, a turn or more is the whole ring.
- * @returns null for the kinds that are not worked out yet (edge, readings, scan)
+ * @returns null for the kinds that are not worked out yet (readings, scan)
  */
 export function measuredMark(mark: MarkFile, part: PartFile): Mark | null {
   const point = pointOn(part, mark.face);
@@ -38,6 +38,8 @@ export function measuredMark(mark: MarkFile, part: PartFile): Mark | null {
       const { face, path, radius, strength } = mark;
       return { kind: 'smooth', face, path: path.map(point), radius, strength };
     }
+    case 'edge':
+      return { kind: 'edge', face: mark.face, blend, profile: mark.profile };
     default:
       return null;
   }

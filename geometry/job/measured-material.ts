@@ -13,6 +13,7 @@ export function measuredFiller(filler: FillerFile): Filler {
     densityB: perCubicMillimetre(filler.densityB),
     workingTime: { minutes, at, mass: mass ?? null },
     activationEnergy: energy(filler.activationEnergy),
+    mixTime: filler.mixTime ?? null,
     leastBuild: filler.leastBuild ?? 0,
     mostBuild: filler.mostBuild,
     largestGrain: filler.largestGrain ?? 0,

@@ -1,9 +1,11 @@
 import { GENERIC_COAT, GENERIC_FILLER, wholeRepair } from './defaults.ts';
-import type { Job, Mark, Overrule, Repair, Unsupported, WearPlate } from './job.ts';
-import type { JobFile, PartFile, RepairFile, WearPlateFile } from './job-file.ts';
+import type { Job, Mark, Overrule, Repair, Unsupported, WornPart } from './job.ts';
+import type { JobFile, PartFile, RepairFile } from './job-file.ts';
+import { measuredImpeller } from './measured-impeller.ts';
 import { measuredMark, pointOn } from './measured-mark.ts';
 import { measuredCoat, measuredFiller } from './measured-material.ts';
 import { measuredPlate } from './measured-plate.ts';
+import { measuredRotor } from './measured-rotor.ts';
 
 /**
  * The one step from the file's units into ours, defaults put in: deg to rad (only along a coordinate that is an angle),
@@ -12,13 +14,11 @@ import { measuredPlate } from './measured-plate.ts';
  * @param file  a job that `readJob` found no fault in
  */
 export function measured(file: JobFile): Job {
-  const parts: WearPlate[] = [];
   const unsupported: Unsupported[] = [];
-  for (const [i, part] of file.parts.entries()) {
-    const field = `parts[${i}]`;
-    if (part.kind === 'wear-plate') parts.push(measuredPlate(part, measuredMarks(part, field, unsupported)));
-    else unsupported.push({ field, what: `the impeller "${part.id}"` });
-  }
+  const parts = file.parts.map((part, i): WornPart => {
+    const marks = measuredMarks(part, `parts[${i}]`, unsupported);
+    return part.kind === 'wear-plate' ? measuredPlate(part, marks) : measuredImpeller(part, marks);
+  });
   return {
     title: file.title ?? '',
     notes: file.notes ?? '',
@@ -26,19 +26,20 @@ export function measured(file: JobFile): Job {
     filler: measuredFiller(file.filler ?? GENERIC_FILLER),
     coat: measuredCoat(file.coat ?? GENERIC_COAT),
     repair: measuredRepair(file.repair, file.parts),
+    rotor: file.rotor === undefined ? null : measuredRotor(file.rotor),
     surface: file.climate?.surface ?? null,
     unsupported: [...unsupported, ...unsupportedSections(file)],
   };
 }
 
 /** Writes what it can't take over into `unsupported`. */
-function measuredMarks(plate: WearPlateFile, field: string, unsupported: Unsupported[]): readonly Mark[] {
-  return plate.wear.flatMap((mark, i) => {
-    const taken = measuredMark(mark, plate);
+function measuredMarks(part: PartFile, field: string, unsupported: Unsupported[]): readonly Mark[] {
+  return part.wear.flatMap((mark, i) => {
+    const taken = measuredMark(mark, part);
     if (taken !== null) return [taken];
     unsupported.push({
       field: `${field}.wear[${i}]`,
-      what: `the mark "${mark.kind}" on "${plate.id}:${mark.face}"`,
+      what: `the mark "${mark.kind}" on "${part.id}:${mark.face}"`,
     });
     return [];
   });
@@ -58,16 +59,15 @@ function measuredRepair(file: RepairFile | undefined, parts: readonly PartFile[]
     overrules: repair.overrule.flatMap(({ at, point, action }): Overrule[] => {
       const [id, face] = at.split(':');
       const part = parts.find((candidate) => candidate.id === id);
-      if (part?.kind !== 'wear-plate') return [];
+      if (part === undefined) return [];
       return [{ part: id, face, point: pointOn(part, face)(point), action }];
     }),
   };
 }
 
 function unsupportedSections(file: JobFile): Unsupported[] {
-  const { rotor, clearance, flowTest, climate } = file;
+  const { clearance, flowTest, climate } = file;
   const sections: Unsupported[] = [];
-  if (rotor !== undefined) sections.push({ field: 'rotor', what: 'the balance of the rotor' });
   if (clearance !== undefined) sections.push({ field: 'clearance', what: 'the running clearance' });
   if (climate?.air !== undefined || climate?.humidity !== undefined) {
     sections.push({

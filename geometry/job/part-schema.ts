@@ -92,7 +92,13 @@ export const impellerSchema = record('an impeller', {
   rotation: oneOf(['clockwise', 'counter-clockwise']).describe('Seen from the vane side'),
   outerDiameter: length.describe('mm'),
   hubDiameter: length.describe('mm'),
-  shroudThickness: length.describe('mm'),
+  hubHeight: length
+    .optional()
+    .describe(
+      'Of the hub above the vane side of the shroud, mm; the height of the vanes at the inlet when left out',
+    ),
+  boreDiameter: length.optional().describe('Of the hole through the hub, mm; half the hub when left out'),
+  shroudThickness: depth.describe('mm; 0 for an open impeller, hub and vanes alone'),
   vanes,
   leastThickness,
   wear,

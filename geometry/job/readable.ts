@@ -17,6 +17,7 @@ const LISTS_OF_OBJECTS: ReadonlySet<PropertyKey> = new Set([
   'packs',
   'overrule',
   'runs',
+  'corrections',
 ]);
 
 /**

@@ -1,13 +1,71 @@
 /** What the job file says about the parts in service: the rotor, the gap, the weather on the day and the pump's flow test. */
-import { angle, count, length, list, money, quantity, record, temperature, text } from './field-kinds.ts';
+import {
+  angle,
+  coordinate,
+  count,
+  density,
+  kindNeeds,
+  length,
+  list,
+  money,
+  oneOf,
+  pair,
+  point,
+  quantity,
+  record,
+  temperature,
+  text,
+} from './field-kinds.ts';
+import { z } from './zod.ts';
 
 const partId = text('the id of a part', 64);
 const gap = quantity('a gap in mm', { least: 0, most: 100 });
 const speed = quantity('a speed in r/min', { above: 0, most: 100_000 });
 
+const cutDepth = quantity('a depth in mm', { above: 0, most: 1000 });
+const radii = pair(coordinate, 'two radii in mm, [from, to]').describe('Radii from and to, mm');
+const angles = pair(angle, 'two angles in deg, [from, to]').describe(
+  'Angles from and to, counter-clockwise, deg',
+);
+
+const holes = record('balance holes', {
+  kind: z.literal('holes'),
+  face: oneOf(['shroud/back', 'shroud/rim']),
+  at: list(point, 'holes', 1, 100).describe(
+    'Centres: on the back [radius, angle], on the rim [angle, distance below the vane side]',
+  ),
+  diameter: length.describe('mm'),
+  depth: cutDepth.describe('To the flat bottom, mm'),
+});
+
+const skim = record('a skim', {
+  kind: z.literal('skim'),
+  face: z.literal('shroud/back', { error: '"shroud/back", the face that is skimmed' }),
+  first: radii,
+  second: angles,
+  depth: cutDepth.describe('mm'),
+});
+
+const putty = record('balance putty', {
+  kind: z.literal('putty'),
+  face: z.literal('shroud/front', { error: '"shroud/front", the face that putty is built up on' }),
+  first: radii,
+  second: angles,
+  height: quantity('a height in mm', { above: 0, most: 1000 }).describe('Above the shroud, mm'),
+  density: density.describe('Of the mix, g/cm3'),
+});
+
+const correctionSchema = z
+  .discriminatedUnion('kind', [holes, skim, putty], {
+    error: kindNeeds('a correction', '"holes", "skim" or "putty"'),
+  })
+  .meta({ id: 'Correction', description: 'Metal taken off or putty put on to balance the rotor' });
+
 export const rotorSchema = record('the rotor', {
   part: partId.describe('id of the impeller'),
-  mass: quantity('a mass in kg', { above: 0, most: 100_000 }).describe('Of the whole rotor, kg'),
+  mass: quantity('a mass in kg', { above: 0, most: 100_000 })
+    .optional()
+    .describe('Of the whole rotor, kg; estimated from the part when left out'),
   speed: speed.describe('r/min'),
   grade: quantity('a balance grade in mm/s', { above: 0, most: 4000 }).describe(
     'Balance quality grade G, mm/s',
@@ -20,6 +78,12 @@ export const rotorSchema = record('the rotor', {
   })
     .optional()
     .describe('Measured before the repair'),
+  densityError: quantity('a percentage', { least: 0, most: 50 })
+    .optional()
+    .describe('One standard deviation of the density of the filler as mixed, %; 2 when left out'),
+  corrections: list(correctionSchema, 'corrections', 0, 100)
+    .optional()
+    .describe('Decided on, in the order decided'),
 });
 
 export const clearanceSchema = record('the clearance', {

@@ -1,5 +1,5 @@
-import type { Mm } from '../units.ts';
-import type { PartFile } from './job-file.ts';
+import { type Mm, toRadians } from '../units.ts';
+import type { ImpellerFile, PartFile } from './job-file.ts';
 import type { Readable } from './readable.ts';
 
 /** The most metal there is behind a face as new, and the field that says so; null when it could not be read or has no one size. */
@@ -20,10 +20,21 @@ export function wallBehind(
   if (face.startsWith('shroud/')) return wall(part.shroudThickness, 'shroudThickness');
   const { vanes } = part;
   if (vanes == null) return null;
+  if (face.endsWith('-edge')) return vaneLength(part);
   if (face.endsWith('/tip')) return larger(vanes, 'heightInlet', 'heightOutlet');
   if (face.endsWith('/pressure') || face.endsWith('/suction'))
     return larger(vanes, 'thicknessInlet', 'thicknessOutlet');
   return null;
+}
+
+/** No camber between two blade angles is longer than one that keeps to the flatter of them. */
+function vaneLength({ outerDiameter, vanes }: Readable<ImpellerFile>) {
+  const { inletDiameter, inletAngle, outletAngle } = vanes ?? {};
+  if (outerDiameter == null || inletDiameter == null || inletAngle == null || outletAngle == null)
+    return null;
+  const flatter = toRadians(Math.min(inletAngle, outletAngle));
+  const size = Math.max(0, (outerDiameter - inletDiameter) / 2) / Math.sin(flatter);
+  return { size, words: `the length of a vane, ${size.toFixed(1)} at most` };
 }
 
 function wall(size: Mm | null | undefined, name: string) {

@@ -31,7 +31,10 @@ export function densityMismatch(mix: Mix): Fraction | null {
   return computed === null ? null : mix.density / computed - 1;
 }
 
-/** How much of A and of B makes a volume of the mix, mm3. The two volumes and the two masses add up to those of the mix. */
+/**
+ * How much of A and of B makes a volume of the mix, mm3. The two volumes and the two masses add up to those of the mix.
+ * Without the densities of A and B both are taken to be as dense as the mix: only the sum of their masses is then true, and the estimate warns.
+ */
 export function portionsOf(mix: Mix, volume: Mm3): { readonly partA: Portion; readonly partB: Portion } {
   const [a, b] = mix.ratioByVolume;
   const bothKnown = computedDensity(mix) !== null;

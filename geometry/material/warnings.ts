@@ -2,8 +2,9 @@ import type { FillMap } from '../fill/fill-map.ts';
 import type { Region } from '../fill/region.ts';
 import type { Coat, Filler, Job } from '../job/job.ts';
 import type { Warning } from '../job/warning.ts';
-import type { Density, Fraction, Mm } from '../units.ts';
+import type { Density, Fraction, Minute, Mm, Mm3 } from '../units.ts';
 import { batchCount, MOST_BATCHES } from './batch.ts';
+import type { CoatNeed } from './coat.ts';
 import { type FillerNeed, passesFor } from './filler.ts';
 import { densityMismatch, type Mix, mixedDensity } from './mix.ts';
 
@@ -13,14 +14,22 @@ const DENSITY_TOLERANCE: Fraction = 0.03;
 const SAME_THICKNESS: Mm = 0.02;
 
 /**
- * What should worry someone about the materials: densities that contradict each other, fill too thin or too deep for the filler,
- * more left free for the coat than it builds, and more mixes than can be listed.
+ * What should worry someone about the materials: densities that contradict each other or are missing, filler that sets before it is
+ * mixed, fill too thin or too deep for the filler, more left free for the coat than it builds, and more mixes than can be listed.
  * @param fills  of every face, for the depth of each filled region
  */
-export function materialWarnings(job: Job, fills: readonly FillMap[], need: FillerNeed): Warning[] {
+export function materialWarnings(
+  job: Job,
+  fills: readonly FillMap[],
+  need: FillerNeed,
+  coat: CoatNeed,
+): Warning[] {
   return [
     ...densityWarning('filler', job.filler),
     ...densityWarning('coat', job.coat),
+    ...partMassWarning('filler', job.filler, need.volume),
+    ...partMassWarning('coat', job.coat, coat.volume),
+    ...mixTimeWarning(job, need),
     ...buildWarnings(job.filler, fills),
     ...allowanceWarning(job.coat, fills),
     ...batchWarning(need),
@@ -38,6 +47,35 @@ function densityWarning(material: 'filler' | 'coat', mix: Mix): Warning[] {
       text:
         `The stated density of the ${material}, ${perCm3(mix.density)}, is ${percent} % ${mismatch > 0 ? 'more' : 'less'} than ` +
         `A, B and the ratio give, ${perCm3(mixedDensity(mix))}. Masses follow A and B. Check the four numbers against the data sheet.`,
+    },
+  ];
+}
+
+/** Without the densities of A and B their masses can only be taken from the mix, which is true of neither. */
+function partMassWarning(material: 'filler' | 'coat', mix: Mix, volume: Mm3): Warning[] {
+  if (volume === 0 || densityMismatch(mix) !== null) return [];
+  return [
+    {
+      code: `${material}-part-masses`,
+      field: `${material}.densityA`,
+      text:
+        `The densities of A and B of the ${material} are not given, so their masses are worked out as if both had that of the mix, ` +
+        `${perCm3(mix.density)}. Measure A and B out by volume, or enter both densities from the data sheet.`,
+    },
+  ];
+}
+
+/** A mix that sets while it is being mixed cannot be placed. */
+function mixTimeWarning({ filler, surface }: Job, need: FillerNeed): Warning[] {
+  if (filler.mixTime === null || need.volume === 0 || need.workingTime > filler.mixTime) return [];
+  const warmth = surface ?? filler.workingTime.at;
+  return [
+    {
+      code: 'mix-time',
+      field: 'filler.mixTime',
+      text:
+        `The filler stays workable for ${minutes(need.workingTime)} at ${Number(warmth.toFixed(1))} degC and takes ${minutes(filler.mixTime)} to mix, ` +
+        'so it sets before it is in place. Cool the part, or take a slower filler.',
     },
   ];
 }
@@ -115,4 +153,5 @@ function listed(regions: readonly Region[]): string {
 }
 
 const perCm3 = (density: Density): string => `${(density * 1000).toFixed(2)} g/cm3`;
+const minutes = (time: Minute): string => `${Number(time.toPrecision(time < 100 ? 2 : 3))} min`;
 const mm = (length: Mm): string => `${Number(length.toFixed(2))} mm`;

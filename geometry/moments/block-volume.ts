@@ -1,7 +1,8 @@
 import type { CellBlock } from '../depth/chart.ts';
-import { type DepthMap, SAMPLES } from '../depth/depth-map.ts';
+import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
 import type { Face } from '../part/face.ts';
 import type { Mm3 } from '../units.ts';
+import { volumeBetween } from './row-sums.ts';
 
 /**
  * Metal lost under a block of cells, mm3: what `lostMetal` gives, of these cells alone. For figures that follow the brush.
@@ -12,29 +13,30 @@ export function blockVolume(face: Face, map: DepthMap, block: CellBlock): Mm3 {
   const { depth, slot, samples, grid } = map;
   let volume = 0;
   for (let row = block.row0; row <= block.row1; row++) {
-    let [p1, p2, p3, p4] = [0, 0, 0, 0];
+    const law = face.metal(row)?.volume ?? null;
+    const plain = law !== null && law.first === null && law.second === null ? law.plain : null;
+    const u = grid.u0 + (row + 0.5) * grid.du;
     for (let k = 0; k < block.columns; k++) {
-      const cell = row * grid.columns + ((block.column0 + k) % grid.columns);
+      const column = (block.column0 + k) % grid.columns;
+      const cell = row * grid.columns + column;
       const d = depth[cell];
       if (d === 0) continue;
       const share = cover === null ? 1 : cover[cell];
-      p1 += share * d;
       if (slot[cell] < 0) {
-        p2 += share * d * d;
-        p3 += share * d ** 3;
-        p4 += share * d ** 4;
+        volume +=
+          share *
+          (plain === null
+            ? volumeBetween(face, row, column, u, grid.v0 + (column + 0.5) * grid.dv, 0, d)
+            : d * (plain[0] + d * (plain[1] + d * (plain[2] + d * plain[3]))));
         continue;
       }
       const first = slot[cell] * SAMPLES;
-      for (let i = first; i < first + SAMPLES; i++) {
-        const s = samples[i];
-        p2 += (share * s * s) / SAMPLES;
-        p3 += (share * s ** 3) / SAMPLES;
-        p4 += (share * s ** 4) / SAMPLES;
+      for (let i = 0; i < SAMPLES; i++) {
+        const atU = grid.u0 + (row + SAMPLE_U[i]) * grid.du;
+        const atV = grid.v0 + (column + SAMPLE_V[i]) * grid.dv;
+        volume += (share * volumeBetween(face, row, column, atU, atV, 0, samples[first + i])) / SAMPLES;
       }
     }
-    const [c1, c2, c3, c4] = face.metal(row).volume;
-    volume += c1 * p1 + c2 * p2 + c3 * p3 + c4 * p4;
   }
   return volume;
 }

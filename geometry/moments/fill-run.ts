@@ -2,7 +2,7 @@ import type { Face } from '../part/face.ts';
 import { TURN } from '../units.ts';
 import type { Tally } from './tally.ts';
 
-/** How the filler of a face lies along the coordinate its columns run: bin by bin, mm3, with its extent across. */
+/** How the filler of a face lies along the way it is worked: bin by bin, mm3, with its extent across. */
 export interface RunBins {
   readonly along: 'first' | 'second';
   readonly closed: boolean;
@@ -14,16 +14,19 @@ export interface RunBins {
 }
 
 export function runBins(face: Face, tally: Tally): RunBins {
-  const { grid } = face;
-  const across = (row: number, column: number): number =>
-    tally.columnFill[column] > 0 ? grid.u0 + row * grid.du : Number.NaN;
+  const { grid, columnsAre, worked } = face;
+  const byRow = worked === 'by-row';
+  const rowsAre = columnsAre === 'first' ? 'second' : 'first';
+  const [start, step] = byRow ? [grid.v0, grid.dv] : [grid.u0, grid.du];
+  const across = (cells: number, bin: number): number =>
+    tally.binFill[bin] > 0 ? start + cells * step : Number.NaN;
   return {
-    along: face.columnsAre,
-    closed: grid.wraps && Math.abs(grid.columns * grid.dv - TURN) < 1e-9,
-    start: grid.v0,
-    step: grid.dv,
-    volume: tally.columnFill,
-    from: Float64Array.from(tally.rowFrom, across),
-    to: Float64Array.from(tally.rowTo, across),
+    along: byRow ? rowsAre : columnsAre,
+    closed: !byRow && grid.wraps && Math.abs(grid.columns * grid.dv - TURN) < 1e-9,
+    start: byRow ? grid.u0 : grid.v0,
+    step: byRow ? grid.du : grid.dv,
+    volume: tally.binFill,
+    from: Float64Array.from(tally.binFrom, across),
+    to: Float64Array.from(tally.binTo, across),
   };
 }

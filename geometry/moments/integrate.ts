@@ -2,15 +2,13 @@
  * Adds up metal under a face. A row's geometry is constant, so a row needs only sums of powers of depth, plain and times the two
  * column numbers; the row's polynomials are applied once a row.
  */
-import { type DepthMap, SAMPLES } from '../depth/depth-map.ts';
+import { type DepthMap, isEven, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
 import type { FillMap } from '../fill/fill-map.ts';
 import { DAMAGE } from '../fill/label.ts';
 import type { Face } from '../part/face.ts';
+import { addMetal, type Metal, type MetalSum, NO_METAL } from '../part/metal.ts';
 import type { Mm } from '../units.ts';
-import type { Metal } from './metal.ts';
-import { addRow, FIRST, highestPower, type MetalSum, ROW_SUMS, type RowSums, SECOND } from './row-sums.ts';
-
-export const NO_METAL: Metal = { volume: 0, x: 0, y: 0, z: 0, xz: 0, yz: 0 };
+import { addRow, FIRST, highestPower, ROW_SUMS, type RowSums, SECOND, usesSecond } from './row-sums.ts';
 
 /**
  * Everything lost: metal from the nominal surface down to the worn one.
@@ -20,11 +18,19 @@ export function lostMetal(face: Face, map: DepthMap): Metal {
   const total = { ...NO_METAL };
   const { rows } = map.grid;
   const sums: RowSums = new Float64Array(ROW_SUMS);
-  const power = Math.max(highestPower(face.metal(0)), highestPower(face.metal(rows - 1)));
+  const laws = [face.metal(0), face.metal(rows - 1)].filter((law) => law !== null);
+  const power = laws.reduce((most, law) => Math.max(most, highestPower(law)), 1);
+  const second = laws.some(usesSecond);
   for (let row = 0; row < rows; row++) {
+    const law = face.metal(row);
+    if (law === null) {
+      addPlaces(total, face, map, row, 0, null);
+      continue;
+    }
     if (power <= 2) sumToSquares(face, map, row, sums);
+    else if (power === 3 && !second) sumToCubes(face, map, row, sums);
     else sumToFourths(face, map, row, sums);
-    if (sums[0] !== 0) addRow(total, face.metal(row), sums);
+    if (sums[0] !== 0) addRow(total, law, sums);
   }
   if (power > 1) addSpread(total, face, map, power);
   takeOffHoles(total, face, map);
@@ -39,14 +45,50 @@ export function metalOf(face: Face, map: DepthMap, fill: FillMap, action: 'fill'
   const total = { ...NO_METAL };
   const { rows, columns } = map.grid;
   const sums: RowSums = new Float64Array(ROW_SUMS);
+  const isCounted = (cell: number): boolean => counts[fill.label[cell]] === 1;
   for (let row = 0; row < rows; row++) {
+    const law = face.metal(row);
+    if (law === null) {
+      addPlaces(total, face, map, row, from, isCounted);
+      continue;
+    }
     sums.fill(0);
     for (let column = 0, cell = row * columns; column < columns; column++, cell++) {
-      if (counts[fill.label[cell]] === 1) addCell(sums, face, map, cell, column, from);
+      if (isCounted(cell)) addCell(sums, face, map, cell, column, from);
     }
-    if (sums[0] !== 0) addRow(total, face.metal(row), sums);
+    if (sums[0] !== 0) addRow(total, law, sums);
   }
   return total;
+}
+
+/**
+ * Adds a row that has no law, cell by cell and sample by sample, from depth `from` on. Writes into `total`.
+ * @param isCounted  which cells count, and then only where they are damaged; null for all that is lost
+ */
+function addPlaces(
+  total: MetalSum,
+  face: Face,
+  map: DepthMap,
+  row: number,
+  from: Mm,
+  isCounted: ((cell: number) => boolean) | null,
+): void {
+  const { grid } = face;
+  const least = isCounted === null ? from : Math.max(from, DAMAGE);
+  for (let column = 0; column < grid.columns; column++) {
+    const cell = row * grid.columns + column;
+    const share = face.cover === null ? 1 : face.cover[cell];
+    if (share === 0 || map.depth[cell] === 0 || (isCounted !== null && !isCounted(cell))) continue;
+    const slot = isEven(map, cell) ? -1 : map.slot[cell];
+    const count = slot < 0 ? 1 : SAMPLES;
+    for (let i = 0; i < count; i++) {
+      const depth = slot < 0 ? map.depth[cell] : map.samples[slot * SAMPLES + i];
+      if (depth <= least) continue;
+      const u = grid.u0 + (row + (slot < 0 ? 0.5 : SAMPLE_U[i])) * grid.du;
+      const v = grid.v0 + (column + (slot < 0 ? 0.5 : SAMPLE_V[i])) * grid.dv;
+      addMetal(total, face.metalAt(u, v, from, depth), share / count);
+    }
+  }
 }
 
 /** Fills `sums` with the powers 1 and 2 of a row, every cell at its mean depth. The loop that runs over all cells: no branches. */
@@ -81,6 +123,37 @@ function sumToSquares(face: Face, map: DepthMap, row: number, sums: RowSums): vo
   sums[SECOND + 1] = c2;
 }
 
+/** The same with the powers 1 to 3 and without the second number of a column, for the sides of vanes. */
+function sumToCubes(face: Face, map: DepthMap, row: number, sums: RowSums): void {
+  const { columnFirst } = face;
+  const { columns } = map.grid;
+  const depth = map.depth.subarray(row * columns, (row + 1) * columns);
+  let a1 = 0;
+  let a2 = 0;
+  let a3 = 0;
+  let b1 = 0;
+  let b2 = 0;
+  let b3 = 0;
+  for (let column = 0; column < depth.length; column++) {
+    const d = depth[column];
+    const b = columnFirst[column] * d;
+    const q = d * d;
+    a1 += d;
+    a2 += q;
+    a3 += q * d;
+    b1 += b;
+    b2 += b * d;
+    b3 += b * q;
+  }
+  sums.fill(0);
+  sums[0] = a1;
+  sums[1] = a2;
+  sums[2] = a3;
+  sums[FIRST] = b1;
+  sums[FIRST + 1] = b2;
+  sums[FIRST + 2] = b3;
+}
+
 /** The same with the powers 1 to 4, for curved faces. */
 function sumToFourths(face: Face, map: DepthMap, row: number, sums: RowSums): void {
   const { columns } = map.grid;
@@ -113,13 +186,17 @@ function addSpread(total: MetalSum, face: Face, map: DepthMap, power: number): v
       }
     }
     const square = mean * mean;
+    // Split by an edge of the face, not of a mark: the samples are alike.
+    if (p2 / SAMPLES - square < 1e-7 * square) continue;
     const row = Math.floor(cell / columns);
     const column = cell - row * columns;
+    const law = face.metal(row);
+    if (law === null) continue;
     sums.fill(0);
     p3 = power > 2 ? p3 / SAMPLES - square * mean : 0;
     p4 = power > 2 ? p4 / SAMPLES - square * square : 0;
     addPowers(sums, face, column, 0, p2 / SAMPLES - square, p3, p4);
-    addRow(total, face.metal(row), sums);
+    addRow(total, law, sums);
   }
 }
 
@@ -134,6 +211,8 @@ function takeOffHoles(total: MetalSum, face: Face, map: DepthMap): void {
     const missing = cover[cell] - 1;
     const d = map.depth[cell];
     const row = Math.floor(cell / columns);
+    const law = face.metal(row);
+    if (law === null) continue;
     const square = d * d;
     const column = cell - row * columns;
     sums.fill(0);
@@ -146,7 +225,7 @@ function takeOffHoles(total: MetalSum, face: Face, map: DepthMap): void {
       missing * square * d,
       missing * square * square,
     );
-    addRow(total, face.metal(row), sums);
+    addRow(total, law, sums);
   }
 }
 

@@ -3,11 +3,13 @@
  * Source: geometry definitions, "Wear plate"; tests/geometry/part/round-plate.test.ts.
  */
 import type { Hole, RoundPlate } from '../job/job.ts';
-import { type Mm, TURN } from '../units.ts';
+import { type Mm, TURN, wrapTurn } from '../units.ts';
 import { addLoop, cutCellsOf, settleCover } from './cover.ts';
-import { eachRow, type Face, type Grid, NO_MOMENT, type Polynomial, type RowMetal } from './face.ts';
+import { eachRow, type Face, type Grid, NO_TERMS, type Polynomial, type RowMetal } from './face.ts';
 import { faceGrid } from './face-grid.ts';
+import { holesNear } from './holes-near.ts';
 import type { Part } from './part.ts';
+import { columnMean } from './turned.ts';
 
 /** Corners of the polygon that stands for a bolt hole in the grid: its area is 1e-5 short of the circle's. */
 const HOLE_CORNERS = 720;
@@ -24,14 +26,21 @@ export function roundPlate(id: string, shape: RoundPlate, thickness: Mm, cell: M
     corners: [
       {
         over: face,
-        side: bore,
-        seenFrom: (u, v, depth) => {
-          const r = u + depth * sin;
-          return { u: depth * cos - (u - shape.boreRadius) * tan, v, depth: r - shape.boreRadius };
-        },
+        sides: [
+          {
+            face: bore,
+            seenFrom: (u, v, depth) => {
+              const r = u + depth * sin;
+              return { u: depth * cos - (u - shape.boreRadius) * tan, v, depth: r - shape.boreRadius };
+            },
+          },
+        ],
+        besides: [],
       },
     ],
+    rim: null,
     body: {
+      kind: 'plate',
       thickness,
       height: (x, y) => (Math.hypot(x, y) - shape.outerRadius) * tan,
       loops: [
@@ -56,6 +65,7 @@ function runningFace(shape: RoundPlate, thickness: Mm, cell: Mm | null): Face {
   const tan = Math.tan(coneAngle);
   const holeArea = holes.reduce((sum, hole) => sum + Math.PI * hole.radius ** 2, 0);
   const cover = holes.length > 0 ? coverAround(grid, holes) : null;
+  const inHole = inAnyOf(holes);
   return {
     name: 'face',
     coordinates: [
@@ -63,21 +73,31 @@ function runningFace(shape: RoundPlate, thickness: Mm, cell: Mm | null): Face {
       { label: 'angle', isAngle: true, from: 0, to: TURN },
     ],
     columnsAre: 'second',
+    worked: 'by-column',
     grid,
     picture: { kind: 'polar', slant: cos },
     area: (Math.PI * (R * R - Rb * Rb) - holeArea) / cos,
     cover,
     cutCells: cutCellsOf(cover),
     wall: () => thickness,
-    holds: (u, v) => u >= Rb && u <= R && !inHole(holes, u * Math.cos(v), u * Math.sin(v)),
+    opposite: null,
+    isWall: () => true,
+    holds: (u, v) => u >= Rb && u <= R && !inHole(u * Math.cos(v), u * Math.sin(v)),
     position: (u, v, depth) => {
       const r = u + depth * sin;
       return [r * Math.cos(v), r * Math.sin(v), (u - R) * tan - depth * cos];
     },
     normal: (_u, v) => [-sin * Math.cos(v), -sin * Math.sin(v), cos],
+    below: ([x, y, z]) => {
+      const r = Math.hypot(x, y);
+      const depth = ((r - R) * tan - z) * cos;
+      return { depth, u: r - depth * sin, v: wrapTurn(Math.atan2(y, x)) };
+    },
     metal: eachRow((row) =>
       coneMetal(grid.u0 + row * grid.du, grid.u0 + (row + 1) * grid.du, R, coneAngle, grid.dv),
     ),
+    metalAt: noPlace,
+    cellArea: (row) => (grid.dv * grid.du * (grid.u0 + (row + 0.5) * grid.du)) / cos,
     columnFirst: columnMean(grid, Math.cos),
     columnSecond: columnMean(grid, Math.sin),
   };
@@ -104,15 +124,15 @@ function coneMetal(r1: Mm, r2: Mm, R: Mm, coneAngle: number, turn: number): RowM
     (-s * s * c * i0) / 4,
   ];
   return {
-    volume: [i1, (s * i0) / 2, 0, 0],
-    x: { ...NO_MOMENT, first: radial },
-    y: { ...NO_MOMENT, second: radial },
+    volume: { ...NO_TERMS, plain: [i1, (s * i0) / 2, 0, 0] },
+    x: { ...NO_TERMS, first: radial },
+    y: { ...NO_TERMS, second: radial },
     z: {
-      ...NO_MOMENT,
+      ...NO_TERMS,
       plain: [t * (i2 - R * i1), (s * t * (i1 - R * i0) - c * i1) / 2, (-c * s * i0) / 3, 0],
     },
-    xz: { ...NO_MOMENT, first: radialZ },
-    yz: { ...NO_MOMENT, second: radialZ },
+    xz: { ...NO_TERMS, first: radialZ },
+    yz: { ...NO_TERMS, second: radialZ },
   };
 }
 
@@ -131,36 +151,35 @@ function boreWall(shape: RoundPlate, thickness: Mm, cell: Mm | null): Face {
       { label: 'below', isAngle: false, from: 0, to: thickness },
     ],
     columnsAre: 'first',
+    worked: 'by-column',
     grid,
     picture: { kind: 'plane', columnScale: Rb },
     area: TURN * Rb * thickness,
     cover: null,
     cutCells: cutCellsOf(null),
     wall: () => R - Rb,
+    opposite: null,
+    isWall: () => true,
     holds: (u) => u >= 0 && u <= thickness,
     position: (u, v, depth) => [(Rb + depth) * Math.cos(v), (Rb + depth) * Math.sin(v), top - u],
     normal: (_u, v) => [-Math.cos(v), -Math.sin(v), 0],
+    below: ([x, y, z]) => ({ depth: Math.hypot(x, y) - Rb, u: top - z, v: wrapTurn(Math.atan2(y, x)) }),
     metal: eachRow((row) => {
       const z = top - (row + 0.5) * grid.du;
       return {
-        volume,
-        x: { ...NO_MOMENT, first: radial },
-        y: { ...NO_MOMENT, second: radial },
-        z: { ...NO_MOMENT, plain: scaled(volume, z) },
-        xz: { ...NO_MOMENT, first: scaled(radial, z) },
-        yz: { ...NO_MOMENT, second: scaled(radial, z) },
+        volume: { ...NO_TERMS, plain: volume },
+        x: { ...NO_TERMS, first: radial },
+        y: { ...NO_TERMS, second: radial },
+        z: { ...NO_TERMS, plain: scaled(volume, z) },
+        xz: { ...NO_TERMS, first: scaled(radial, z) },
+        yz: { ...NO_TERMS, second: scaled(radial, z) },
       };
     }),
+    metalAt: noPlace,
+    cellArea: () => strip * Rb,
     columnFirst: columnMean(grid, Math.cos),
     columnSecond: columnMean(grid, Math.sin),
   };
-}
-
-/** Mean of cos or sin over each column: the value at its middle times sin(h) / h, h the half width. */
-function columnMean(grid: Grid, wave: (angle: number) => number): Float64Array {
-  const half = grid.dv / 2;
-  const mean = Math.sin(half) / half;
-  return Float64Array.from({ length: grid.columns }, (_, j) => wave(grid.v0 + (j + 0.5) * grid.dv) * mean);
 }
 
 function coverAround(grid: Grid, holes: readonly Hole[]): Float32Array {
@@ -184,9 +203,14 @@ function coverAround(grid: Grid, holes: readonly Hole[]): Float32Array {
   return settleCover(cover);
 }
 
-function inHole(holes: readonly Hole[], x: Mm, y: Mm): boolean {
-  for (const hole of holes) {
-    if ((x - hole.x) ** 2 + (y - hole.y) ** 2 < hole.radius ** 2) return true;
-  }
-  return false;
+function inAnyOf(holes: readonly Hole[]): (x: Mm, y: Mm) => boolean {
+  const near = holesNear(
+    holes.map(({ x, y, radius }) => ({ x0: x - radius, x1: x + radius, y0: y - radius, y1: y + radius })),
+  );
+  return (x, y) =>
+    near(x, y).some((i) => (x - holes[i].x) ** 2 + (y - holes[i].y) ** 2 < holes[i].radius ** 2);
+}
+
+function noPlace(): never {
+  throw new Error('roundPlate: every row has a law; ask metal(row)');
 }

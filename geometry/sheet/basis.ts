@@ -1,6 +1,7 @@
 import type { Estimate } from '../estimate.ts';
 import { DAMAGE } from '../fill/label.ts';
 import type { Filler } from '../job/job.ts';
+import { balanceBasis } from './balance-text.ts';
 import { figure, gauge, plain } from './figure.ts';
 import type { Result } from './result.ts';
 
@@ -63,6 +64,7 @@ export function basisOf({ job }: Estimate, result: Result): Basis[] {
     ...(result.filler.volume > 0 ? putty : []),
     ...(result.coat.volume > 0 ? [coated] : []),
     masses,
+    ...(result.balance !== null && job.rotor !== null ? balanceBasis(result.balance, job.rotor) : []),
   ];
 }
 

@@ -25,11 +25,15 @@ export function bearingsOf(face: Face, frame: FlatFrame, away: Mm): FlatMark[] {
       text: degreesText(angle),
     }));
   }
+  // Sides and tips of vanes lie on their side: what runs along their rows runs to the right.
+  const [right, up] = rows.label === 'along' ? [rows, columns] : [columns, rows];
+  const beside = ({ label }: Coordinate, to: Mm): Mm =>
+    x - away - 0.006 * Math.max(width, height) * `${label} ${Math.round(to)}`.length;
   return [
-    { at: [x, y + height + away], text: lengthText(columns, columns.from) },
-    { at: [x + width, y + height + away], text: lengthText(columns, columns.to) },
-    { at: [x - away, y + height], text: lengthText(rows, rows.from) },
-    { at: [x - away, y], text: lengthText(rows, rows.to) },
+    { at: [x, y + height + away], text: lengthText(right, right.from) },
+    { at: [x + width, y + height + away], text: lengthText(right, right.to) },
+    { at: [beside(up, up.from), y + height], text: lengthText(up, up.from) },
+    { at: [beside(up, up.to), y], text: lengthText(up, up.to) },
   ];
 }
 

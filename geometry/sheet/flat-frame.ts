@@ -14,7 +14,8 @@ export interface FlatBox {
 /**
  * How a face lies in its drawn picture. A round face is drawn in plan as seen from +z, the reference mark to the right and angles
  * counter-clockwise (a dished one foreshortened); a bore is unrolled from angle 0, its edge at the face on top;
- * a face in x, y has y up.
+ * a face in x, y has y up. Sides and tip of a vane lie with the leading edge on the left, height and pressure side up: the two sides
+ * lie over each other, place by place. Its edges stand upright, pressure side on the right.
  */
 export interface FlatFrame {
   readonly box: FlatBox;
@@ -34,6 +35,14 @@ export function flatFrame(face: Face): FlatFrame {
     };
   }
   const scale = picture.columnScale;
+  if (face.coordinates[0].label === 'along') {
+    const vEnd = grid.v0 + grid.columns * grid.dv;
+    return {
+      box: { x: grid.u0, y: -vEnd * scale, width: grid.rows * grid.du, height: (vEnd - grid.v0) * scale },
+      toFlat: (u, v) => [u, -v * scale],
+      toGrid: (x, y) => [x, -y / scale],
+    };
+  }
   const along = face.coordinates[face.columnsAre === 'first' ? 1 : 0];
   const down = along.label === 'below' ? 1 : -1;
   const height = grid.rows * grid.du;

@@ -23,6 +23,15 @@ const PLACED: Mm = 0.01;
  * Accuracy: traced edges to 0.03 mm; a hole narrower than a sample (the longer side / 320) may be missed.
  */
 export function flatOutline(face: Face, frame: FlatFrame): FlatOutline {
+  const outline = known.get(face) ?? outlineOf(face, frame);
+  known.set(face, outline);
+  return outline;
+}
+
+/** A face never changes, and each has one drawn picture. */
+const known = new WeakMap<Face, FlatOutline>();
+
+function outlineOf(face: Face, frame: FlatFrame): FlatOutline {
   if (face.cover !== null) return traced(face, frame);
   const { grid } = face;
   if (face.picture.kind === 'polar') {

@@ -42,12 +42,14 @@ export function flatSvg(map: FlatMap, { title, id, regions, bearings }: FlatSvgO
   const margin = MARGIN * side;
   const text = TEXT * side;
   const edge = [...outline.edges, ...outline.holes].join('');
-  const view = [
-    box.x - margin,
-    box.y - margin,
-    box.width + 2 * margin,
-    box.height + 2 * margin + FOOT * side,
-  ];
+  // Words beside a long narrow face reach further out than the margin.
+  const reach = bearings.map(({ at: [x], text: word }) => [
+    x - halfWidth(word, text),
+    x + halfWidth(word, text),
+  ]);
+  const left = Math.min(box.x - margin, ...reach.map(([from]) => from));
+  const right = Math.max(box.x + box.width + margin, ...reach.map(([, to]) => to));
+  const view = [left, box.y - margin, right - left, box.height + 2 * margin + FOOT * side];
   return html`<svg class="flat-map" viewBox="${view.map(short).join(' ')}" role="img" aria-label="${title}" font-size="${short(text)}">
 <clipPath id="${id}"><path clip-rule="evenodd" d="${edge}"/></clipPath>
 <path class="flat-metal" fill-rule="evenodd" d="${edge}"/>
@@ -94,5 +96,8 @@ function foot({ step, scaleTo, scaleBar }: FlatMap, box: FlatBox, top: Mm, text:
 <path class="flat-edge" stroke-width="${short(0.1 * text)}" d="M${short(barTo - scaleBar)} ${short(top)}v${short(height)}h${short(scaleBar)}v${short(-height)}"/>
 <text class="flat-scale" x="${short(barTo - scaleBar / 2)}" y="${short(under)}">${plain(scaleBar)} mm</text></g>`;
 }
+
+/** Letters of the sheet are about 0.6 as wide as they are high. */
+const halfWidth = (word: string, text: Mm): Mm => 0.3 * text * word.length;
 
 const short = (value: number): string => String(Math.round(value * 100) / 100);

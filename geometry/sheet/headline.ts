@@ -1,5 +1,6 @@
 import type { PackCount } from '../material/pack.ts';
 import type { Weighing } from '../material/weighing.ts';
+import { balanceHeadline } from './balance-text.ts';
 import { counted, figure, gauge, plain } from './figure.ts';
 import type { CoatResult, FillerResult, PartResult, Result } from './result.ts';
 
@@ -9,7 +10,7 @@ export interface Headline {
   readonly notes: readonly string[];
 }
 
-/** What to mix, then what wall each part has left; in that order on every sheet. */
+/** What to mix, then what wall each part has left, then the balance; in that order on every sheet. */
 export function headlines(result: Result): Headline[] {
   const left = result.warnings.filter(({ code }) => code === 'not-worked-out').map(({ field = '' }) => field);
   const marks = left.filter((field) => field.includes('.wear['));
@@ -18,6 +19,7 @@ export function headlines(result: Result): Headline[] {
     noted(puttyHeadline(result.filler), all),
     noted(coatHeadline(result.coat), all),
     ...result.parts.map((part) => noted(wallHeadline(part), marks)),
+    ...(result.balance === null ? [] : [balanceHeadline(result.balance)]),
   ];
 }
 

@@ -1,11 +1,12 @@
 import type { Estimate } from '../estimate.ts';
+import { balanceLines } from './balance-text.ts';
 import { basisOf } from './basis.ts';
 import { type Headline, headlines } from './headline.ts';
 import { html, type Markup } from './markup.ts';
 import { type Result, toResult } from './result.ts';
 import { sheetPictures } from './sheet-pictures.ts';
 import { SHEET_STYLE } from './sheet-style.ts';
-import { coatsTable, mixesTable, packsTable, regionsTable } from './sheet-tables.ts';
+import { balanceTables, coatsTable, mixesTable, packsTable, regionsTable } from './sheet-tables.ts';
 import { typeset } from './typeset.ts';
 
 /**
@@ -54,6 +55,7 @@ ${mixesTable(estimate, result)}
 ${coatsTable(estimate, result)}
 ${packsTable(estimate, result)}
 </section>
+${balanceSection(result)}
 ${cautions(result)}
 ${basis(estimate, result)}
 ${signatures()}
@@ -85,6 +87,15 @@ function warnings(result: Result): Markup {
   return html`<section class="sheet-warnings">
 <h2>Warnings</h2>
 <ul>${result.warnings.map(({ field, text }) => html`<li>${field === undefined ? null : html`<code>${field}</code> `}${typeset(text)}</li>\n`)}</ul>
+</section>`;
+}
+
+function balanceSection({ balance }: Result): Markup {
+  if (balance === null) return html``;
+  return html`<section>
+<h2>Balance</h2>
+<ul>${balanceLines(balance).map((line) => html`<li>${typeset(line)}</li>\n`)}</ul>
+${balanceTables(balance)}
 </section>`;
 }
 

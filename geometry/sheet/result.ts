@@ -2,7 +2,8 @@
  * The result in the file's units: mm, deg in [0, 360), cm2, cm3 (= mL), g, g/cm3, um for films. What the command prints and the
  * screen reads. Sections that are not worked out are null, never zero.
  */
-import type { Estimate, FaceEstimate, PartEstimate } from '../estimate.ts';
+import type { Estimate } from '../estimate.ts';
+import type { FaceEstimate, PartEstimate } from '../estimate-part.ts';
 import type { Caution } from '../job/warning.ts';
 import type { Batch } from '../material/batch.ts';
 import type { Portion } from '../material/mix.ts';
@@ -11,13 +12,16 @@ import type { Cover } from '../material/share-out.ts';
 import { type Weighing, weighingOf } from '../material/weighing.ts';
 import type { Coordinate } from '../part/face.ts';
 import { type Deg, type FacePoint, type Rad, TURN, toDegrees, wrapTurn } from '../units.ts';
+import { type BalanceResult, balanceResult } from './balance-result.ts';
+import { balanceCautions } from './balance-text.ts';
 import { deepFinite } from './deep-finite.ts';
 
 export interface Result {
   readonly parts: readonly PartResult[];
   readonly filler: FillerResult;
   readonly coat: CoatResult;
-  readonly balance: null;
+  /** null when the job asks for none. */
+  readonly balance: BalanceResult | null;
   readonly clearance: null;
   readonly climate: null;
   readonly plan: readonly never[];
@@ -134,6 +138,7 @@ export function toResult(estimate: Estimate): Result {
       faces.map((known) => [`${id}:${known.face.name}`, known] as const),
     ),
   );
+  const balance = estimate.balance && balanceResult(estimate.balance);
   const result: Result = {
     parts: estimate.parts.map((part, i) => partResult(part, job.parts[i].density, filler.density)),
     filler: {
@@ -165,7 +170,7 @@ export function toResult(estimate: Estimate): Result {
       packs: coat.packs,
       weighing: weighingOf(job.coat),
     },
-    balance: null,
+    balance,
     clearance: null,
     climate: null,
     plan: [],
@@ -173,7 +178,7 @@ export function toResult(estimate: Estimate): Result {
     warnings: estimate.warnings.map(({ code, field, text }) =>
       field === null ? { code, text } : { code, field, text },
     ),
-    cautions: estimate.cautions,
+    cautions: [...estimate.cautions, ...(balance === null ? [] : balanceCautions(balance))],
   };
   return deepFinite(result, 'toResult');
 }

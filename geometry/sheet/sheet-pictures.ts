@@ -1,4 +1,4 @@
-import type { FaceEstimate, PartEstimate } from '../estimate.ts';
+import type { FaceEstimate, PartEstimate } from '../estimate-part.ts';
 import { bearingsOf } from './bearings.ts';
 import { figure, gauge } from './figure.ts';
 import { flatFrame, flatPoint } from './flat-frame.ts';

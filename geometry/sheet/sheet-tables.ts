@@ -1,4 +1,6 @@
 import type { Estimate } from '../estimate.ts';
+import type { BalanceResult } from './balance-result.ts';
+import { PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balance-text.ts';
 import { figure, gauge } from './figure.ts';
 import { html, type Markup } from './markup.ts';
 import { placeText, stretchesText } from './place-text.ts';
@@ -100,6 +102,22 @@ export function packsTable({ job }: Estimate, { filler, coat }: Result): Markup 
     ...coat.packs.map(({ label, count }) => [job.coat.name || 'coat', String(count), label]),
   ];
   return table('Packs to buy', [word('Material'), number('Count'), word('Pack')], rows);
+}
+
+/** The vectors, and what can be done about them. */
+export function balanceTables(balance: BalanceResult): Markup {
+  return html`${table('Unbalance', balanceColumns(VECTOR_HEADS), vectorRows(balance))}
+${table('Ways to bring it inside, least work first', balanceColumns(PROPOSAL_HEADS), proposalRows(balance))}`;
+}
+
+/** Heads as the terminal has them, with `>` before a number. */
+function balanceColumns(heads: readonly string[]): Column[] {
+  return heads.map((head) => {
+    const words = head.replace('>', '');
+    // A unit stays as it is written.
+    const shown = words.includes('.') ? words : words.charAt(0).toUpperCase() + words.slice(1);
+    return head.startsWith('>') ? number(shown) : word(shown);
+  });
 }
 
 function table(caption: string, columns: readonly Column[], rows: readonly (readonly string[])[]): Markup {

@@ -1,4 +1,5 @@
 import type { Estimate } from '../estimate.ts';
+import { balanceLines, PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balance-text.ts';
 import { basisOf } from './basis.ts';
 import { figure, gauge } from './figure.ts';
 import { type Headline, headlines } from './headline.ts';
@@ -9,6 +10,8 @@ import { textTable, wrapped } from './text-table.ts';
 const WIDTH = 100;
 /** Longer lists end in a count: the terminal is for reading, the result has them all. */
 const MOST_ROWS = 40;
+/** A part with more faces than this shows the worn ones alone. */
+const FEW_FACES = 4;
 
 /** The sheet in plain text for a terminal, about 100 columns wide: figures first, then where, how, and what to watch. */
 export function sheetText(estimate: Estimate): string {
@@ -23,6 +26,7 @@ export function sheetText(estimate: Estimate): string {
     ),
     titled(`Mixes, each within ${figure(result.filler.workingTime)} min`, mixesTable(estimate, result)),
     titled('Coats', coatsTable(estimate)),
+    titled('Balance', balanceSection(result)),
     titled(
       'Warnings',
       bullets(result.warnings.map(({ field, text }) => (field === undefined ? text : `${field}: ${text}`))),
@@ -46,8 +50,10 @@ function headlineLines({ lead, notes }: Headline): string[] {
 }
 
 function facesTable({ parts }: Result): string[] {
+  const sound = (id: string, count: number): string => `  ${id}: ${count} faces without wear are not listed`;
+  const left = parts.map(({ id, faces }) => ({ id, count: faces.length - shownFaces(faces).length }));
   const rows = parts.flatMap(({ id, faces }) =>
-    faces.map((face) => [
+    shownFaces(faces).map((face) => [
       id,
       face.face,
       figure(face.area),
@@ -58,10 +64,15 @@ function facesTable({ parts }: Result): string[] {
       figure(face.leftVolume),
     ]),
   );
-  return limited(
-    ['part', 'face', '>area cm2', '>worn cm2', '>deepest mm', '>lost mL', '>fill mL', '>left mL'],
-    rows,
-  );
+  const heads = ['part', 'face', '>area cm2', '>worn cm2', '>deepest mm', '>lost mL', '>fill mL', '>left mL'];
+  return [...limited(heads, rows), ...left.flatMap(({ id, count }) => (count > 0 ? [sound(id, count)] : []))];
+}
+
+/** All faces of a plate; of an impeller, which has dozens, the worn ones. */
+function shownFaces(faces: PartResult['faces']): PartResult['faces'] {
+  return faces.length > FEW_FACES
+    ? faces.filter(({ wornArea, deepest }) => wornArea > 0 || deepest > 0)
+    : faces;
 }
 
 function regionsTable(estimate: Estimate, part: PartResult): string[] {
@@ -100,6 +111,16 @@ function coatsTable({ coat }: Estimate): string[] {
     ...[volume / 1000, partA.volume / 1000, partA.mass, partB.volume / 1000, partB.mass].map(figure),
   ]);
   return limited(['>no', '>mL', '>A mL', '>A g', '>B mL', '>B g'], rows);
+}
+
+/** What the vectors mean, the vectors, and what can be done. */
+function balanceSection({ balance }: Result): string[] {
+  if (balance === null) return [];
+  return [
+    ...bullets(balanceLines(balance)),
+    ...limited(VECTOR_HEADS, vectorRows(balance)),
+    ...limited(PROPOSAL_HEADS, proposalRows(balance)),
+  ];
 }
 
 function limited(heads: readonly string[], rows: readonly (readonly string[])[]): string[] {

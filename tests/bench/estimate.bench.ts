@@ -1,7 +1,7 @@
 import { replay } from '../../geometry/depth/replay.ts';
 import { estimate } from '../../geometry/estimate.ts';
 import type { Mark } from '../../geometry/job/job.ts';
-import { wearPlate } from '../../geometry/part/wear-plate.ts';
+import { partOf } from '../../geometry/part/part-of.ts';
 import { job, patch, pit, polar } from '../geometry/made.ts';
 import { type BenchResult, measure, ratio } from './measure.ts';
 import { plainSum } from './worn-face.ts';
@@ -9,7 +9,7 @@ import { plainSum } from './worn-face.ts';
 /** Replaying a job's marks, and the full estimate, counted in plain sums of the same cells. */
 export function bench(): BenchResult {
   const worn = job(marks());
-  const face = wearPlate(worn.parts[0], null).faces[0];
+  const face = partOf(worn.parts[0], null).faces[0];
   const map = replay(face, worn.parts[0].marks);
   const results = [
     ratio(

@@ -103,6 +103,7 @@ function turned(mark: Mark, by: number): Mark {
   if (mark.kind === 'pit') return { ...mark, at: [mark.at[0], mark.at[1] + by] };
   if (mark.kind === 'stroke' || mark.kind === 'smooth')
     return { ...mark, path: mark.path.map(([r, a]) => [r, a + by] as const) };
+  if (mark.kind === 'edge') throw new Error('turned: an edge has no angle');
   return { ...mark, outline: mark.outline.map(([r, a]) => [r, a + by] as const) };
 }
 

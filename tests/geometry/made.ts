@@ -1,6 +1,16 @@
 /** Plates, jobs and marks made to order for the tests, in the engine's own units. */
-import type { Job, Mark, Patch, Pit, RoundPlate, WearPlate } from '../../geometry/job/job.ts';
+import type {
+  Impeller,
+  Job,
+  Mark,
+  Patch,
+  Pit,
+  RoundPlate,
+  Vanes,
+  WearPlate,
+} from '../../geometry/job/job.ts';
 import type { Face } from '../../geometry/part/face.ts';
+import { impeller } from '../../geometry/part/impeller.ts';
 import { wearPlate } from '../../geometry/part/wear-plate.ts';
 import { TURN, toRadians } from '../../geometry/units.ts';
 
@@ -40,6 +50,62 @@ export function faceOf(
   return face;
 }
 
+/** The vane of checks B4: 65 to 150 mm, 22 to 28 deg, 8 mm thick, level at 30 mm, square nose; turns counter-clockwise. */
+export const VANES: Vanes = {
+  count: 5,
+  firstAngle: 0,
+  inletRadius: 65,
+  inletAngle: toRadians(22),
+  outletAngle: toRadians(28),
+  camber: 'linear',
+  wrap: null,
+  thicknessInlet: 8,
+  thicknessOutlet: 8,
+  heightInlet: 30,
+  heightOutlet: 30,
+  nose: 'square',
+};
+
+export function madeImpeller(
+  vanes: Partial<Vanes> = {},
+  shape: Partial<Impeller> = {},
+  marks: readonly Mark[] = [],
+): Impeller {
+  return {
+    id: 'impeller',
+    kind: 'impeller',
+    density: 0.0072,
+    rotation: 'counter-clockwise',
+    outerRadius: 150,
+    hubRadius: 30,
+    hubHeight: 30,
+    boreRadius: 15,
+    shroudThickness: 10,
+    leastThickness: null,
+    ...shape,
+    vanes: { ...VANES, ...vanes },
+    marks,
+  };
+}
+
+/** One face of an impeller; `shroud/rim` too. */
+export function impellerFace(name: string, shape: Impeller, cell: number | null = null): Face {
+  const { faces, rim } = impeller(shape, cell);
+  const face = [...faces, rim].find((known) => known?.name === name);
+  if (!face) throw new Error(`no face ${name}`);
+  return face;
+}
+
+/** A whole face worn evenly, whatever its coordinates. */
+export const evenly = (face: string, depth: number): Patch => ({
+  kind: 'patch',
+  face,
+  blend: 'deepest',
+  first: [-1000, 1000],
+  second: face.startsWith('shroud/') ? [0, TURN] : [-1000, 1000],
+  depth: [depth, depth],
+});
+
 /** A point on an annular face from radius and degrees. */
 export const polar = (radius: number, degrees: number) => [radius, toRadians(degrees)] as const;
 
@@ -60,6 +126,7 @@ export function job(
       densityB: 0.0021,
       workingTime: { minutes: 20, at: 25, mass: 300 },
       activationEnergy: 55,
+      mixTime: 2,
       leastBuild: 0.5,
       mostBuild: 10,
       largestGrain: 0.1,
@@ -91,6 +158,7 @@ export function job(
       overrules: [],
       ...repair,
     },
+    rotor: null,
     surface: null,
     unsupported: [],
   };

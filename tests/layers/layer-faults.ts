@@ -13,6 +13,7 @@ const STAGES: readonly (readonly string[])[] = [
   ['moments'],
   ['material', 'balance', 'clearance', 'flow-test.ts'],
   ['plan'],
+  ['estimate-part.ts'],
   ['estimate.ts'],
   ['sheet'],
   ['command.ts'],

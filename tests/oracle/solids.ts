@@ -61,3 +61,36 @@ export function measured(solid: Solid): Measured {
   }
   return { volume, centroid: [sum[0] / volume, sum[1] / volume, sum[2] / volume] };
 }
+
+type Point = readonly [number, number, number];
+
+/** A closed mesh from rings of points, each ring joined to the next and the ends closed by fans: rings must be convex in their own plane. */
+export async function lofted(rings: readonly (readonly Point[])[]): Promise<Solid> {
+  const { Manifold, Mesh } = await loadKernel();
+  const corners = rings[0].length;
+  const vertices = rings.flat().flat();
+  const triangles: number[] = [];
+  const at = (ring: number, corner: number) => ring * corners + (corner % corners);
+  for (let ring = 0; ring + 1 < rings.length; ring++) {
+    for (let k = 0; k < corners; k++) {
+      triangles.push(at(ring, k), at(ring, k + 1), at(ring + 1, k + 1));
+      triangles.push(at(ring, k), at(ring + 1, k + 1), at(ring + 1, k));
+    }
+  }
+  const last = rings.length - 1;
+  for (let k = 1; k + 1 < corners; k++) {
+    triangles.push(at(0, 0), at(0, k + 1), at(0, k));
+    triangles.push(at(last, 0), at(last, k), at(last, k + 1));
+  }
+  const flipped = triangles.map((_, i) => triangles[i - (i % 3) + [0, 2, 1][i % 3]]);
+  const make = (index: number[]) =>
+    new Manifold(
+      new Mesh({
+        numProp: 3,
+        vertProperties: Float32Array.from(vertices),
+        triVerts: Uint32Array.from(index),
+      }),
+    );
+  const solid = make(triangles);
+  return solid.volume() > 0 ? solid : make(flipped);
+}

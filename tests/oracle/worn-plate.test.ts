@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { estimate } from '../../geometry/estimate.ts';
 import type { Job, Mark } from '../../geometry/job/job.ts';
-import type { Metal } from '../../geometry/moments/metal.ts';
+import type { Metal } from '../../geometry/part/metal.ts';
 import { toRadians } from '../../geometry/units.ts';
 import { job, patch, ROUND } from '../geometry/made.ts';
 import { cylinder, type Measured, measured, swept } from './solids.ts';

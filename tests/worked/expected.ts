@@ -2,8 +2,11 @@
 export interface Expected {
   /** SHA-256 of the job file the numbers were made from. */
   readonly job: string;
-  readonly source: Readonly<Record<'parts' | 'regions' | 'filler' | 'coat', string>>;
-  /** Largest relative difference between the two grids, by the name of the number. */
+  readonly source: Readonly<Record<'parts' | 'regions' | 'filler' | 'coat', string>> & {
+    readonly impeller?: string;
+    readonly balance?: string;
+  };
+  /** Largest difference between the two grids, by the name of the number: relative, but mm for places and g.mm or g.mm2 for vectors. */
   readonly ownError: Readonly<Record<string, number>>;
   readonly parts: readonly ExpectedPart[];
   readonly filler: ExpectedMix & {
@@ -17,6 +20,35 @@ export interface Expected {
     readonly perCoat: readonly number[];
     readonly wetFilm: number;
   };
+  /** Of a job that has a rotor. */
+  readonly balance?: ExpectedBalance;
+}
+
+/** g.mm, g.mm2 for the couple, deg, N, um. */
+export interface ExpectedBalance {
+  readonly added: Vector;
+  readonly net: Vector;
+  readonly couple: Vector;
+  readonly permissible: number;
+  readonly permissibleEccentricity: number;
+  readonly force: number;
+  readonly ratio: number;
+  readonly chanceOver: number;
+  readonly verdict: string;
+  /** Of each of the two components of the net vector: 2 % of the added unbalance. */
+  readonly standardError: number;
+  /** At z = 0 and at z = planeSpacing, where the job asks for two planes. */
+  readonly planes: readonly Vector[];
+  /** What the pieces of lost metal and of fill come to without regard to direction; a vector may be off by a share of it. */
+  readonly scale: number;
+  readonly coupleScale: number;
+  /** The chance with the net 0.2 % of `scale` less and more. */
+  readonly chanceRange: readonly [number, number];
+}
+
+export interface Vector {
+  readonly amount: number;
+  readonly angle: number;
 }
 
 interface ExpectedPart {
@@ -26,7 +58,7 @@ interface ExpectedPart {
   readonly fillVolume: number;
   readonly fillMass: number;
   readonly fillCentroid: readonly number[] | null;
-  /** Half the plate's width, mm. */
+  /** Half the part's width, mm. */
   readonly size: number;
   readonly faces: readonly ExpectedFace[];
 }
@@ -43,14 +75,16 @@ export interface ExpectedFace {
   readonly lostVolume: number;
   readonly fillVolume: number;
   readonly leftVolume: number;
-  /** Wall behind the deepest point. */
+  /** Least wall left; on the sides of a vane and of the shroud less what the other side has lost there. */
   readonly remaining: number;
+  /** The same with the other side taken as sound; only on an impeller. */
+  readonly remainingAlone?: number;
   readonly regions: readonly ExpectedRegion[];
 }
 
 export interface ExpectedRegion {
   readonly at: readonly number[];
-  /** Least and most of true x and y on the running face, of arc and distance below the face on the bore; mm. */
+  /** Least and most of true x and y on round faces, of arc and distance below the face on the bore, of the face's two numbers on a vane; mm. */
   readonly box: readonly [number, number, number, number];
   readonly area: number;
   readonly deepest: number;

@@ -1,18 +1,23 @@
 /**
- * A brute-force calculation of a wear-plate job that shares nothing with geometry/: every face is sampled point by point, the marks are
+ * A brute-force calculation of a whole job that shares nothing with geometry/: every face is sampled point by point, the marks are
  * evaluated from their formulas, the sums are plain sums. Two grids, the second half as fine, give every number and its own error.
- * Run: node tests/worked/independent.mjs FILE... [--lots N] [--write]; --write makes tests/worked/NAME.expected.json, else it is printed.
+ * Run: node tests/worked/independent.mjs FILE... [--lots N] [--reach] [--write]; --write makes tests/worked/NAME.expected.json, else it is
+ * printed; --reach shows what the other reading of where a vane's faces end would give (brute/vane-faces.mjs).
  */
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { balanceOf } from './brute/balance.mjs';
+import { wornImpeller } from './brute/impeller.mjs';
 import { coatOf, fillerOf, mixDensity } from './brute/materials.mjs';
 import { matches, total, wornPlate } from './brute/worn-plate.mjs';
 
-/** The numbers of a job in the result's units, on grids about `lots` squares wide. */
-function worked(job, lots) {
+/** The numbers of a job in the result's units, on grids about `lots` squares wide; `reach` as in brute/vane-faces.mjs. */
+function worked(job, lots, reach) {
   const repair = job.repair ?? {};
-  const plates = job.parts.map((plate) => wornPlate(plate, job, lots));
+  const plates = job.parts.map((part) =>
+    part.kind === 'impeller' ? wornImpeller(part, job, lots, reach) : wornPlate(part, job, lots),
+  );
   const all = plates.flatMap(({ plate, faces }) => faces.map((worn) => ({ id: plate.id, ...worn })));
   const coats = ({ id }, { face }) => matches(repair.coatedFaces ?? ['*'], `${id}:${face.name}`);
   const coated = all.filter((worn) => coats(worn, worn));
@@ -26,17 +31,21 @@ function worked(job, lots) {
     deepestFill: Math.max(0, ...filled.map((r) => r.deepestFill)),
   };
   // What is left to the coat takes coat where the face is coated; the corner shared by face and bore counts once when both are.
-  const left =
-    total(
-      coated.flatMap((worn) => worn.left),
-      (r) => r.lost,
-    ) + total(plates, (p) => (p.faces.every((worn) => coats(p.plate, worn)) ? p.shared.left : 0));
+  const left = total(plates, (p) => p.leftForCoat ?? leftOnPlate(p, (worn) => coats(p.plate, worn)));
+  const rotating = plates.find((p) => p.plate.id === job.rotor?.part);
   return {
     parts: plates.map((p) => partNumbers(p, job)),
     filler: fillerOf(job.filler, repair, surface, fillSums),
     coat: coatOf(job.coat, repair, surface, { area: total(coated, (worn) => worn.area), left }),
+    ...(rotating === undefined ? {} : { balance: balanceOf(job, rotating) }),
   };
 }
+
+const leftOnPlate = ({ faces, shared }, coats) =>
+  total(
+    faces.filter(coats).flatMap((worn) => worn.left),
+    (r) => r.lost,
+  ) + (faces.every(coats) ? shared.left : 0);
 
 function partNumbers({ plate, faces, shared, lost, fill, centroid }, job) {
   return {
@@ -47,7 +56,10 @@ function partNumbers({ plate, faces, shared, lost, fill, centroid }, job) {
     fillMass: (fill * mixDensity(job.filler)) / 1000,
     fillCentroid: centroid,
     sharedAtCorner: -shared.lost / 1000,
-    size: (faces[0].face.bounds[1] - faces[0].face.bounds[0]) / 2,
+    size:
+      plate.outerDiameter === undefined
+        ? (faces[0].face.bounds[1] - faces[0].face.bounds[0]) / 2
+        : plate.outerDiameter / 2,
     faces: faces.map((worn) => ({
       face: worn.face.name,
       kind: worn.face.kind,
@@ -58,7 +70,8 @@ function partNumbers({ plate, faces, shared, lost, fill, centroid }, job) {
       lostVolume: worn.lost / 1000,
       fillVolume: total(worn.filled, (r) => r.fill) / 1000,
       leftVolume: total(worn.left, (r) => r.lost) / 1000,
-      remaining: worn.face.wall - worn.most,
+      remaining: worn.remaining ?? worn.face.wall - worn.most,
+      remainingAlone: worn.remainingAlone,
       regions: worn.regions
         .toSorted((a, b) => b.lost - a.lost)
         .map((r) => ({
@@ -74,19 +87,28 @@ function partNumbers({ plate, faces, shared, lost, fill, centroid }, job) {
   };
 }
 
-/** Largest relative difference between two answers over the same names: what the calculation can say of its own error. */
+/**
+ * Largest difference between two answers over the same names: what the calculation can say of its own error. Relative, but for places (mm),
+ * chances, and the vectors of a balance (g.mm; g.mm2 the couple).
+ */
 function apart(fine, rough, path = '', out = {}) {
   if (Array.isArray(fine) && Array.isArray(rough) && path.endsWith('.regions'))
     for (const one of fine) apart(one, nearest(rough, one), path, out);
   else if (typeof fine === 'number') {
     const name = path.replaceAll(/\.\d+/g, '');
     const off = Math.abs(fine - rough);
-    if (!/\.(at|box|fillCentroid)$/.test(name))
+    if (!/\.(at|box|fillCentroid|chance\w+)$/.test(name))
       out[name] = Math.max(out[name] ?? 0, fine === 0 ? off : off / Math.abs(fine));
-    else if (/fillCentroid$/.test(name)) out[name] = Math.max(out[name] ?? 0, off);
+    else if (/(fillCentroid|chance\w+)$/.test(name)) out[name] = Math.max(out[name] ?? 0, off);
+  } else if (typeof fine?.angle === 'number') {
+    out[path] = Math.hypot(...asVector(fine).map((x, i) => x - asVector(rough)[i]));
   } else if (typeof fine === 'object' && fine !== null && rough != null)
     for (const key of Object.keys(fine)) apart(fine[key], rough[key], `${path}.${key}`, out);
   return out;
+}
+
+function asVector({ amount, angle }) {
+  return [amount * Math.cos((angle * Math.PI) / 180), amount * Math.sin((angle * Math.PI) / 180)];
 }
 
 function nearest(regions, { box }) {
@@ -105,6 +127,13 @@ const SOURCE = {
   coat: 'films over the coated faces, two thirds of the blast profile and the left regions of coated faces with the first coat',
 };
 
+const IMPELLER_SOURCE = {
+  impeller:
+    'depth of every mark by its own formula at scattered points of each face; metal under a point = (1 - k n) ds dn dz along a camber walked in 20000 steps; what two faces both claim sampled in the solid and counted once',
+  balance:
+    'moments of the same samples by the densities; couple about the plane halfway between the two; chance over = area under the Rice density beyond the limit, standard error 2 % of the added unbalance',
+};
+
 const rounded = (_, value) => (typeof value === 'number' ? Number(value.toPrecision(7)) : value);
 
 function main(args) {
@@ -112,12 +141,13 @@ function main(args) {
   for (const file of args.filter((arg) => arg.endsWith('.json'))) {
     const text = readFileSync(file, 'utf8');
     const job = JSON.parse(text);
-    const rough = worked(job, lots / 2);
-    const fine = worked(job, lots);
+    const reach = args.includes('--reach');
+    const rough = worked(job, lots / 2, reach);
+    const fine = worked(job, lots, reach);
     const answer = {
       job: createHash('sha256').update(text).digest('hex'),
       lots,
-      source: SOURCE,
+      source: fine.balance === undefined ? SOURCE : { ...SOURCE, ...IMPELLER_SOURCE },
       ownError: apart(fine, rough),
       ...fine,
     };

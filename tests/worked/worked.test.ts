@@ -10,7 +10,7 @@ import { estimate } from '../../geometry/estimate.ts';
 import { measured } from '../../geometry/job/measured.ts';
 import { readJob } from '../../geometry/job/read-job.ts';
 import { toResult } from '../../geometry/sheet/result.ts';
-import type { Expected, ExpectedMix } from './expected.ts';
+import type { Expected, ExpectedBalance, ExpectedMix, Vector } from './expected.ts';
 import { sameRegion } from './same-region.ts';
 
 const here = import.meta.dirname;
@@ -80,16 +80,17 @@ describe.each(names)('%s', (name) => {
 
   test('areas, volumes and the deepest point of each face', () => {
     expected.parts.forEach((part, i) => {
-      expect(result.parts[i]?.faces.map((face) => face.face)).toEqual(part.faces.map((face) => face.face));
-      part.faces.forEach((face, j) => {
-        const found = result.parts[i]?.faces[j];
+      const faces = result.parts[i]?.faces ?? [];
+      expect(faces.map(({ face }) => face).toSorted()).toEqual(part.faces.map(({ face }) => face).toSorted());
+      for (const face of part.faces) {
+        const found = faces.find((one) => one.face === face.face);
         const title = `${part.id} ${face.face}`;
         for (const key of ['area', 'wornArea'] as const)
           near(`${title} ${key}`, found?.[key], face[key], area, source.parts);
         for (const key of ['lostVolume', 'fillVolume', 'leftVolume'] as const)
           near(`${title} ${key}`, found?.[key], face[key], small, source.parts);
         near(`${title} deepest`, found?.deepest, face.deepest, depth, source.parts);
-      });
+      }
     });
   });
 
@@ -152,4 +153,49 @@ describe.each(names)('%s', (name) => {
       near(`coat ${i + 1}`, result.coat.perCoat[i], right, volume, source.coat);
     });
   });
+
+  const { balance } = expected;
+  if (balance === undefined) return;
+  test('unbalance of the rotor', () => {
+    const found = (result as unknown as { readonly balance?: FoundBalance | null }).balance;
+    const { scale, coupleScale, permissible } = balance;
+    const apart = (key: 'added' | 'net' | 'couple', most: number) => {
+      const off = distance(found?.[key], balance[key]);
+      const message = `${key} is ${JSON.stringify(found?.[key])}, should be ${JSON.stringify(balance[key])}: ${source.balance}`;
+      expect.soft(off, message).toBeLessThanOrEqual(most);
+    };
+    apart('added', VOLUME * scale);
+    apart('net', VOLUME * scale);
+    apart('couple', VOLUME * coupleScale);
+    for (const key of ['permissible', 'permissibleEccentricity'] as const)
+      near(key, found?.[key], balance[key], { relative: FORMULA }, source.balance ?? '');
+    near(
+      'ratio',
+      found?.ratio,
+      balance.ratio,
+      { absolute: (VOLUME * scale) / permissible },
+      source.balance ?? '',
+    );
+    // Force and ratio are both the net unbalance times a constant of the rotor.
+    const each = found === undefined || found === null ? 0 : found.force / found.ratio;
+    if (balance.ratio > 0)
+      near('force', each, balance.force / balance.ratio, { relative: 2 * FORMULA }, source.balance ?? '');
+    const [least, most] = balance.chanceRange;
+    expect.soft(found?.chanceOver).toBeGreaterThanOrEqual(least - FORMULA);
+    expect.soft(found?.chanceOver).toBeLessThanOrEqual(most + FORMULA);
+    expect.soft(found?.verdict).toBe(balance.verdict);
+  });
 });
+
+/** What the result says of a rotor. */
+type FoundBalance = Omit<
+  ExpectedBalance,
+  'standardError' | 'planes' | 'scale' | 'coupleScale' | 'chanceRange'
+>;
+
+/** How far two vectors lie apart; NaN when one is missing. */
+function distance(a: Vector | undefined, b: Vector): number {
+  const turn = (((a?.angle ?? Number.NaN) - b.angle) * Math.PI) / 180;
+  const [p, q] = [a?.amount ?? Number.NaN, b.amount];
+  return Math.sqrt(Math.max(0, p * p + q * q - 2 * p * q * Math.cos(turn)));
+}

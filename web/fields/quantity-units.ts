@@ -13,6 +13,10 @@ export type Quantity =
   | 'mass'
   | 'rate'
   | 'film'
+  | 'speed'
+  | 'grade'
+  | 'kilograms'
+  | 'unbalance'
   | 'plain';
 
 export type ScreenUnits = 'mm' | 'in';
@@ -93,6 +97,10 @@ const GRAM = unit('g', 'g gram grams gr');
 const ML_PER_MINUTE = unit('mL/min', 'ml/min cm3/min cc/min ccm/min');
 const MICROMETRE = unit('µm', 'um micron microns micrometer micrometre');
 const MIL = unit('mil', 'mil mils thou', 254, 10);
+const RPM = unit('r/min', 'r/min rpm 1/min min-1 /min');
+const MM_PER_SECOND = unit('mm/s', 'mm/s');
+const KILOGRAM = unit('kg', 'kg kilo kilos kilogram kilograms');
+const GRAM_MM = unit('g·mm', 'gmm g.mm g·mm');
 const BARE = unit('', '');
 
 const UNITS: Readonly<Record<Quantity, QuantityUnits>> = {
@@ -136,6 +144,27 @@ const UNITS: Readonly<Record<Quantity, QuantityUnits>> = {
     shown: shown(MICROMETRE, 0, 1, 10),
     shownInch: shown(MIL, 1, 3, 0.5),
     typed: [MICROMETRE, MIL, unit('mm', 'mm', 1000)],
+  },
+  speed: {
+    shown: shown(RPM, 0, 1, 10),
+    typed: [RPM, unit('1/s', '1/s hz rps', 60)],
+  },
+  grade: { shown: shown(MM_PER_SECOND, 1, 2, 0.1), typed: [MM_PER_SECOND] },
+  kilograms: {
+    shown: shown(KILOGRAM, 2, 3, 0.5),
+    typed: [
+      KILOGRAM,
+      unit('g', 'g gram grams gr', 1, 1000),
+      unit('lb', 'lb lbs pound pounds', 45_359_237, 100_000_000),
+    ],
+  },
+  unbalance: {
+    shown: shown(GRAM_MM, 0, 2, 10),
+    typed: [
+      GRAM_MM,
+      unit('kg·mm', 'kgmm kg.mm kg·mm', 1000),
+      unit('oz·in', 'ozin oz.in oz·in', 720_077_887_375, 1_000_000_000),
+    ],
   },
   plain: { shown: shown(BARE, 2, 3, 1), typed: [BARE] },
 };

@@ -4,7 +4,7 @@ import { notKept, startAutosave } from './autosave.ts';
 import { openDropped } from './open-job.ts';
 import { watchOtherTabs } from './other-tabs.ts';
 import { type Found, findKept, offerOther } from './restore-job.ts';
-import { samples } from './samples.ts';
+import { firstSample } from './samples.ts';
 import { deviceShelf, type Shelf } from './shelf.ts';
 
 /** A device that has not answered by now would leave an empty screen, ms. What it keeps stays where it is. */
@@ -58,6 +58,5 @@ function showKept({ head, kept }: Found): void {
 
 /** A first visit is no step: there is nothing to go back to. */
 function showSample(): void {
-  const [sample] = samples();
-  if (sample !== undefined) jobStore.setState({ job: sample.job });
+  jobStore.setState({ job: firstSample() });
 }

@@ -1,8 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { useJob } from '../job/job-store.ts';
-import { viewStore } from '../view/view-store.ts';
-import { useChosenPart } from './chosen-part.ts';
+import { choosePart, useChosenPart } from './chosen-part.ts';
 import './PartChoice.css';
 
 /** Which part is in hand; nothing to choose when there is one. */
@@ -22,9 +21,7 @@ export function PartChoice() {
       selectionMode="single"
       disallowEmptySelection
       selectedKeys={[part.id]}
-      onSelectionChange={([id]) =>
-        viewStore.getState().set({ part: String(id), face: 'face', selectedMark: null })
-      }
+      onSelectionChange={([id]) => choosePart(String(id))}
     >
       {parts.map(({ id }) => (
         <ToggleButton key={id} id={id} className="choice">

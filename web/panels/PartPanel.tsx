@@ -2,6 +2,7 @@ import { useChosenPart } from './chosen-part.ts';
 import { PartChoice } from './PartChoice.tsx';
 import { PartList } from './part/PartList.tsx';
 import { PlateForm } from './part/PlateForm.tsx';
+import { Later } from './shell/Later.tsx';
 
 /** The parts of the job and the few sizes a caliper gives of the chosen one. */
 export function PartPanel() {
@@ -12,10 +13,7 @@ export function PartPanel() {
       {part.kind === 'wear-plate' ? (
         <PlateForm plate={part} index={index} />
       ) : (
-        <p>
-          {part.id} is an impeller. This version keeps it in the job and does not work it out; the figures are
-          those of the plates.
-        </p>
+        <Later piece="impeller" waiting={<p className="quiet">Opening the form</p>} />
       )}
       <PartList />
     </div>

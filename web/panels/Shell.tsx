@@ -1,31 +1,27 @@
 import { useEffect, useRef } from 'react';
 import { flushSync } from 'react-dom';
 import { useView, viewStore } from '../view/view-store.ts';
-import { FillPanel } from './FillPanel.tsx';
-import { PartPanel } from './PartPanel.tsx';
-import { SheetPanel } from './SheetPanel.tsx';
 import { Figures } from './shell/Figures.tsx';
+import { fetchPieces } from './shell/later-pieces.ts';
 import { Notices } from './shell/Notices.tsx';
 import { SampleNote } from './shell/SampleNote.tsx';
 import { Stage } from './shell/Stage.tsx';
+import { StepPanel } from './shell/StepPanel.tsx';
 import { Steps } from './shell/Steps.tsx';
 import { STEPS } from './shell/steps-list.ts';
 import { TopBar } from './shell/TopBar.tsx';
-import { WearPanel } from './WearPanel.tsx';
 import './Shell.css';
 import './panel.css';
-
-const PANELS = { part: PartPanel, wear: WearPanel, fill: FillPanel, sheet: SheetPanel };
 
 /** The whole screen: the way through the job on top, the part and its figures always in sight, the step's own panel beside or below. */
 export function Shell() {
   const step = useView((view) => view.step);
   const panel = useRef<HTMLElement>(null);
-  const Panel = PANELS[step];
   const label = STEPS.find(({ name }) => name === step)?.label ?? '';
   // biome-ignore lint/correctness/useExhaustiveDependencies: another step begins at its top
   useEffect(() => panel.current?.scrollTo(0, 0), [step]);
   useEffect(printTheSheet, []);
+  useEffect(fetchPieces, []);
   return (
     <div className="shell" data-step={step}>
       <a className="skip" href="#panel">
@@ -45,7 +41,7 @@ export function Shell() {
           <Figures />
         </div>
         <section className="panel" id="panel" ref={panel} tabIndex={-1} aria-label={label}>
-          <Panel />
+          <StepPanel step={step} />
         </section>
       </main>
     </div>

@@ -1,4 +1,3 @@
-import type { WearPlateFile } from '../../geometry/job/job-file.ts';
 import { useView } from '../view/view-store.ts';
 import { useChosenPart } from './chosen-part.ts';
 import { PartChoice } from './PartChoice.tsx';
@@ -11,29 +10,17 @@ import { ToolSettings } from './wear/ToolSettings.tsx';
 /** Marking what is missing: the tool in hand and its settings, and the list of marks made so far. */
 export function WearPanel() {
   const { part, index } = useChosenPart();
+  const tool = useView((view) => view.tool);
   return (
     <div className="panel-body">
       <PartChoice />
-      {part.kind === 'wear-plate' ? (
-        <PlateWear plate={part} index={index} />
-      ) : (
-        <p>{part.id} is an impeller. This version keeps its marks in the job and does not work them out.</p>
-      )}
-    </div>
-  );
-}
-
-function PlateWear({ plate, index }: { readonly plate: WearPlateFile; readonly index: number }) {
-  const tool = useView((view) => view.tool);
-  return (
-    <>
       <section className="section tools-section">
-        <ToolBar />
+        <ToolBar part={part} />
         <ToolSettings tool={tool} />
-        <FaceChoice plate={plate} />
-        <AddByTyping tool={tool} plate={plate} index={index} />
+        <FaceChoice part={part} />
+        <AddByTyping tool={tool} part={part} index={index} />
       </section>
-      <MarkList plate={plate} index={index} />
-    </>
+      <MarkList part={part} index={index} />
+    </div>
   );
 }

@@ -1,9 +1,8 @@
 import { useRef } from 'react';
-import type { Part } from '../../geometry/part/part.ts';
 import type { Vec3 } from '../../geometry/units.ts';
 import { compass } from './compass.ts';
+import type { OverlayProps } from './overlay-props.ts';
 import { useOverlay } from './use-overlay.ts';
-import type { Viewport } from './viewport.ts';
 import './compass-lines.css';
 
 /** Tilt of the eye, as height over reach, below which the ticks would lie across the part. */
@@ -11,7 +10,7 @@ const LOWEST = 0.2;
 const NUMBERED = [0, 90, 180, 270];
 
 /** Angles round the rim and the arrow at the reference mark, seen from the face side. */
-export function CompassLines({ part, viewport }: { readonly part: Part; readonly viewport: Viewport }) {
+export function CompassLines({ live: { part }, viewport }: OverlayProps) {
   const group = useRef<SVGGElement>(null);
   const ticks = useRef<SVGPathElement>(null);
   const arrow = useRef<SVGPathElement>(null);

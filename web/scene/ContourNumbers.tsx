@@ -4,7 +4,7 @@ import { useView } from '../view/view-store.ts';
 import type { LiveFace } from '../wear/live-faces.ts';
 import { depthLabel } from './depth-label.ts';
 import type { GridPlace } from './face-ring.ts';
-import { useFlatMap } from './use-flat-map.ts';
+import { useContours } from './use-contours.ts';
 import { useOverlay, type Watch } from './use-overlay.ts';
 import './contour-numbers.css';
 
@@ -20,10 +20,10 @@ interface ContourNumbersProps {
 /** The depth of each contour line of a face, standing on its line wherever the line is seen. */
 export function ContourNumbers({ live, most, pointOf, onView }: ContourNumbersProps) {
   const group = useRef<SVGGElement>(null);
-  const flat = useFlatMap(live, most);
+  const contours = useContours(live, most);
   const units = useView((view) => view.units);
   const frame = flatFrame(live.face);
-  const numbers = (flat?.lines ?? []).flatMap(({ depth, label }) =>
+  const numbers = (contours ?? []).flatMap(({ depth, label }) =>
     label === null ? [] : [{ depth, place: frame.toGrid(label.x, label.y) }],
   );
   useOverlay(() => {

@@ -4,20 +4,19 @@ import { formatQuantity } from '../fields/format-quantity.ts';
 import { shownUnit } from '../fields/quantity-units.ts';
 import { useJob } from '../job/job-store.ts';
 import { useView } from '../view/view-store.ts';
-import type { LivePart } from '../wear/live-faces.ts';
-import { type Dimension, dimensionOf } from './dimension.ts';
+import { dimensionOf } from './dimension.ts';
+import type { Dimension } from './dimension-shape.ts';
+import type { OverlayProps } from './overlay-props.ts';
 import { useOverlay } from './use-overlay.ts';
-import type { Viewport } from './viewport.ts';
 import './dimension-lines.css';
 
 /** The dimension whose field is in hand, drawn on the part with its value. */
-export function DimensionLines({ live, viewport }: { readonly live: LivePart; readonly viewport: Viewport }) {
+export function DimensionLines({ live, viewport }: OverlayProps) {
   const field = useView((view) => view.editingField);
   const index = useJob(({ job }) => job.parts.findIndex(({ id }) => id === live.part.id));
-  const plate = useJob(({ job }) => job.parts[index]);
+  const part = useJob(({ job }) => job.parts[index]);
   const units = useView((view) => view.units);
-  const dimension =
-    field === null || plate?.kind !== 'wear-plate' ? null : dimensionOf(field, index, plate, live.part);
+  const dimension = field === null || part === undefined ? null : dimensionOf(field, index, part, live.part);
   const thin = useRef<SVGPathElement>(null);
   const halo = useRef<SVGPathElement>(null);
   const line = useRef<SVGPathElement>(null);
@@ -41,8 +40,8 @@ export function DimensionLines({ live, viewport }: { readonly live: LivePart; re
     text.current?.setAttribute('y', y.toFixed(1));
   }, [viewport.onChange]);
   if (dimension === null) return null;
-  const { quantity, value, sign } = dimension;
-  const unit = quantity === 'plain' ? 'holes' : shownUnit(quantity, units).symbol;
+  const { quantity, value, sign, noun } = dimension;
+  const unit = noun ?? shownUnit(quantity, units).symbol;
   return (
     <g className="dimension">
       <path className="dimension-thin" ref={thin} />

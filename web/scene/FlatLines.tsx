@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useId, useRef } from 'react';
 import type { Face } from '../../geometry/part/face.ts';
 import { flatFrame } from '../../geometry/sheet/flat-frame.ts';
 import type { FlatOutline } from '../../geometry/sheet/flat-outline.ts';
@@ -6,7 +6,7 @@ import { toRadians } from '../../geometry/units.ts';
 import type { LiveFace } from '../wear/live-faces.ts';
 import type { FlatView } from './flat-view.ts';
 import { isBrushDown, onDraft } from './marking.ts';
-import { useFlatMap } from './use-flat-map.ts';
+import { useContours } from './use-contours.ts';
 import { useOverlay } from './use-overlay.ts';
 
 interface FlatLinesProps {
@@ -19,7 +19,7 @@ interface FlatLinesProps {
 
 /** Edges and contour lines of the face. While a brush is down the lines are of yesterday and step back. */
 export function FlatLines({ live, outline, view, most }: FlatLinesProps) {
-  const flat = useFlatMap(live, most);
+  const drawn = useContours(live, most);
   const group = useRef<SVGGElement>(null);
   const contours = useRef<SVGPathElement>(null);
   useOverlay(() => {
@@ -29,7 +29,7 @@ export function FlatLines({ live, outline, view, most }: FlatLinesProps) {
   }, [view.onChange, onDraft]);
   const edges = [...outline.edges, ...outline.holes].join('');
   // Bands and lines run on past the edges of the face.
-  const clip = `flat-clip-${live.face.name}`;
+  const clip = useId();
   return (
     <g className="flat-lines" ref={group}>
       <clipPath id={clip}>
@@ -39,7 +39,7 @@ export function FlatLines({ live, outline, view, most }: FlatLinesProps) {
         className="flat-contours"
         ref={contours}
         clipPath={`url(#${clip})`}
-        d={flat?.lines.map(({ path }) => path).join('') ?? ''}
+        d={drawn?.map(({ path }) => path).join('') ?? ''}
       />
       <path className="flat-edges" d={edges} />
     </g>

@@ -8,6 +8,7 @@ import { ContourNumbers } from './ContourNumbers.tsx';
 import { DepthScaleBar } from './DepthScaleBar.tsx';
 import { type DepthScale, useDepthScale } from './depth-scale.ts';
 import { FlatCanvas } from './FlatCanvas.tsx';
+import { FlatEnds } from './FlatEnds.tsx';
 import { FlatAngles, FlatLines } from './FlatLines.tsx';
 import type { GridPlace } from './face-ring.ts';
 import { flatSheetPath } from './flat-sheet-path.ts';
@@ -23,15 +24,17 @@ import { type Picture, useHand } from './use-hand.ts';
 import { useSize } from './use-size.ts';
 import { type Steered, useViewKeys } from './use-view-keys.ts';
 import './flat-picture.css';
+import './picture-foot.css';
 
 /** The chosen face laid flat, true to scale, to be marked with the same tools as the part. Fills its container. */
 export function FlatPicture({ className = '' }: { readonly className?: string }) {
   const live = useLivePart();
   const scale = useDepthScale(live);
   const chosen = useView((view) => view.face);
-  const face = live?.faces.find((known) => known.face.name === chosen) ?? live?.faces[0];
+  const named = (name: string) => live?.faces.find((known) => known.face.name === name);
+  const face = named(chosen) ?? named('vane-1/pressure') ?? live?.faces[0];
   if (live === undefined || face === undefined) {
-    return <p className="flat-none quiet">This version draws wear plates; the job has none.</p>;
+    return <p className="flat-none quiet">The job has no part to draw.</p>;
   }
   return (
     <div className={`flat-picture ${className}`}>
@@ -77,6 +80,7 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
         <svg className="flat-overlay" aria-hidden="true">
           <FlatLines live={live} outline={outline} view={view} most={scale.most} />
           <FlatAngles face={face} view={view} />
+          <FlatEnds face={face} view={view} />
           <SurfaceMarks live={part} pathOf={pathOf} onView={view.onChange} />
           <ContourNumbers live={live} most={scale.most} pointOf={pointOf} onView={view.onChange} />
           <RegionNumbers live={live} pointOf={pointOf} onView={view.onChange} />
@@ -87,7 +91,7 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
       <Button className="flat-fit" onPress={view.fit}>
         Whole face
       </Button>
-      <div className="flat-foot">
+      <div className="picture-foot">
         <DepthScaleBar scale={scale} />
         <ScaleBar view={view} />
       </div>

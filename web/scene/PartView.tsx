@@ -1,17 +1,19 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { type ComponentType, useEffect, useMemo, useRef, useState } from 'react';
 import { toGridPoint } from '../../geometry/part/face.ts';
 import { useView } from '../view/view-store.ts';
 import { type LiveFace, type LivePart, useLivePart } from '../wear/live-faces.ts';
+import { BalanceArrow } from './BalanceArrow.tsx';
 import { CompassLines } from './CompassLines.tsx';
 import { ContourNumbers } from './ContourNumbers.tsx';
 import { DepthScaleBar } from './DepthScaleBar.tsx';
 import { DimensionLines } from './DimensionLines.tsx';
 import { type DepthScale, useDepthScale } from './depth-scale.ts';
-import { drawnTimes } from './drawn-times.ts';
+import { drawnTimes, wallShare } from './drawn-times.ts';
 import { Exaggeration } from './Exaggeration.tsx';
 import type { GridPlace } from './face-ring.ts';
 import { HandLines } from './HandLines.tsx';
 import { createHover } from './hover.ts';
+import type { OverlayProps } from './overlay-props.ts';
 import { PartCanvas } from './PartCanvas.tsx';
 import { PointerDepth } from './PointerDepth.tsx';
 import { partBounds } from './part-bounds.ts';
@@ -24,16 +26,18 @@ import { surfacePath } from './surface-path.ts';
 import { type Picture, useHand } from './use-hand.ts';
 import { useSize } from './use-size.ts';
 import { type Steered, useViewKeys } from './use-view-keys.ts';
+import { VaneLines } from './VaneLines.tsx';
 import { ViewButtons } from './ViewButtons.tsx';
 import { createViewport, type Viewport } from './viewport.ts';
 import './part-view.css';
+import './picture-foot.css';
 
 /** The chosen part in three dimensions, to be turned and marked. Fills its container. */
 export function PartView({ className = '' }: { readonly className?: string }) {
   const live = useLivePart();
   const scale = useDepthScale(live);
   if (live === undefined) {
-    return <p className="part-none quiet">This version draws wear plates; the job has none.</p>;
+    return <p className="part-none quiet">The job has no part to draw.</p>;
   }
   return (
     <div className={`part-view ${className}`}>
@@ -51,6 +55,16 @@ function NoPicture() {
   );
 }
 
+/** What is drawn over the part: below what is marked on it, and above. */
+const BELOW: Overlaid = { compass: CompassLines, vanes: VaneLines };
+const ABOVE: Overlaid = { dimension: DimensionLines, balance: BalanceArrow };
+
+type Overlaid = Readonly<Record<string, ComponentType<OverlayProps>>>;
+
+function Overlays({ all, ...shown }: OverlayProps & { readonly all: Overlaid }) {
+  return Object.entries(all).map(([name, Overlay]) => <Overlay key={name} {...shown} />);
+}
+
 /** px that the buttons above and the scale below take; the scale is there when something is worn. */
 const COVERED = { top: 48, bottom: 72, side: 12 } as const;
 const COVERED_SOUND = { ...COVERED, bottom: 16 } as const;
@@ -61,7 +75,8 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
   const [hover] = useState(createHover);
   const wanted = useView((view) => view.exaggeration);
   const units = useView((view) => view.units);
-  const times = drawnTimes(wanted, scale.deepest, live.part.body.thickness);
+  const share = useMemo(() => wallShare(live), [live]);
+  const times = drawnTimes(wanted, share);
   const picture = usePicture(live, viewport, times, scale);
   useHand(area, picture, hover);
   useSize(area, viewport.resize);
@@ -72,7 +87,7 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
   );
   useViewKeys(area, useSteering(viewport));
   const pathOf = (on: LiveFace, lines: readonly (readonly GridPlace[])[], isClosed: boolean) =>
-    surfacePath(viewport.sight(), on, times, lines, isClosed);
+    surfacePath(viewport.sight(), live.part, on, times, lines, isClosed);
   return (
     <>
       <div
@@ -85,7 +100,7 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
       >
         <PartCanvas live={live} viewport={viewport} times={times} scale={scale} />
         <svg className="part-lines" aria-hidden="true">
-          <CompassLines part={live.part} viewport={viewport} />
+          <Overlays all={BELOW} live={live} viewport={viewport} />
           <SurfaceMarks live={live} pathOf={pathOf} onView={viewport.onChange} />
           {live.faces.map((face) => (
             <ContourNumbers
@@ -96,7 +111,7 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
               onView={viewport.onChange}
             />
           ))}
-          <DimensionLines live={live} viewport={viewport} />
+          <Overlays all={ABOVE} live={live} viewport={viewport} />
           <HandLines
             hover={hover}
             pathOf={pathOf}
@@ -108,7 +123,7 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
       </div>
       <ViewButtons go={viewport.go} />
       {isWorn && (
-        <div className="part-foot">
+        <div className="picture-foot">
           <DepthScaleBar scale={scale} />
           <Exaggeration times={times} wanted={wanted} />
         </div>
@@ -126,7 +141,7 @@ function usePicture(live: LivePart, viewport: Viewport, times: number, scale: De
         return hit && { live: hit.live, place: [hit.u, hit.v] };
       },
       placeBeyond(face, x, y) {
-        const point = pickBeyond(face, viewport.sight().ray(x, y));
+        const point = pickBeyond(live, face, viewport.sight().ray(x, y));
         return point && toGridPoint(face.face, point);
       },
       turn: viewport.turn,

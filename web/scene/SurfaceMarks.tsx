@@ -1,4 +1,5 @@
 import { useMemo, useRef } from 'react';
+import { standsFor } from '../../geometry/job/face-names.ts';
 import { measuredMark } from '../../geometry/job/measured-mark.ts';
 import { useJob } from '../job/job-store.ts';
 import { useView } from '../view/view-store.ts';
@@ -23,13 +24,13 @@ interface Outline {
 
 /** The mark in the hand of the list, and the damage region the list points at, outlined on the picture. */
 export function SurfaceMarks({ live, pathOf, onView }: SurfaceMarksProps) {
-  const mark = useMarkInHand(live);
+  const marked = useMarkInHand(live);
   const region = useRegionPointedAt(live);
   const markPath = useRef<SVGPathElement>(null);
   const markHalo = useRef<SVGPathElement>(null);
   const regionPath = useRef<SVGPathElement>(null);
   useOverlay(() => {
-    const path = mark === null ? '' : pathOf(mark.live, mark.lines, true);
+    const path = marked.map(({ live: on, lines }) => pathOf(on, lines, true)).join('');
     markHalo.current?.setAttribute('d', path);
     markPath.current?.setAttribute('d', path);
     regionPath.current?.setAttribute('d', region === null ? '' : pathOf(region.live, region.lines, true));
@@ -43,15 +44,18 @@ export function SurfaceMarks({ live, pathOf, onView }: SurfaceMarksProps) {
   );
 }
 
-function useMarkInHand({ part, faces }: LivePart): Outline | null {
+/** A mark of every vane is outlined on each; their faces are alike, and so are the lines on them. */
+function useMarkInHand({ part, faces }: LivePart): readonly Outline[] {
   const at = useView((view) => (view.step === 'wear' ? view.selectedMark : null));
-  const plate = useJob(({ job }) => job.parts.find(({ id }) => id === part.id));
-  const mark = at === null ? undefined : plate?.wear[at];
+  const file = useJob(({ job }) => job.parts.find(({ id }) => id === part.id));
+  const mark = at === null ? undefined : file?.wear[at];
   return useMemo(() => {
-    const own = mark === undefined || plate === undefined ? null : measuredMark(mark, plate);
-    const live = own === null ? undefined : faces.find(({ face }) => face.name === own.face);
-    return own === null || live === undefined ? null : { live, lines: markOutline(live.face, own) };
-  }, [mark, plate, faces]);
+    const own = mark === undefined || file === undefined ? null : measuredMark(mark, file);
+    if (own === null) return [];
+    const on = faces.filter(({ face }) => standsFor(own.face, face.name));
+    const lines = on.length === 0 ? [] : markOutline(on[0].face, own);
+    return on.map((live) => ({ live, lines }));
+  }, [mark, file, faces]);
 }
 
 function useRegionPointedAt({ part, faces }: LivePart): Outline | null {

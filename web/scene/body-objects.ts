@@ -1,5 +1,5 @@
 import { BufferAttribute, BufferGeometry, LineSegments, Mesh, ShaderMaterial } from 'three';
-import type { BodyMesh } from '../../geometry/part/body-mesh.ts';
+import type { BodyMesh } from '../../geometry/part/mesh.ts';
 import { BODY_FRAGMENT, BODY_VERTEX, EDGE_FRAGMENT } from './body-shader.ts';
 import { geometryOf, still } from './mesh-geometry.ts';
 import { ofDepth, type Uniforms, type WornTextures } from './worn-textures.ts';
@@ -9,23 +9,31 @@ const EDGE_INK = 0.62;
 
 /** Walls and back of a part; its edges sink with the running face. */
 export function bodyObjects(mesh: BodyMesh, running: WornTextures, shared: Uniforms) {
-  const made = (from: number, to: number, isUncut: boolean) => {
-    const geometry = geometryOf({ ...mesh, index: mesh.index.slice(from, to) });
-    geometry.setAttribute('inward', new BufferAttribute(mesh.inward, 3));
-    const material = new ShaderMaterial({
-      vertexShader: BODY_VERTEX,
-      fragmentShader: BODY_FRAGMENT,
-      uniforms: { ...shared, ...ofDepth(running), uUncut: { value: isUncut } },
-      polygonOffset: true,
-      polygonOffsetFactor: 1,
-      polygonOffsetUnits: 1,
+  const { uncutFrom, innerFrom, index } = mesh;
+  return [
+    { from: 0, to: uncutFrom, isUncut: false, isInner: false },
+    { from: uncutFrom, to: innerFrom, isUncut: true, isInner: false },
+    { from: innerFrom, to: index.length, isUncut: false, isInner: true },
+  ]
+    .filter(({ from, to }) => from < to)
+    .map(({ from, to, isUncut, isInner }) => {
+      const geometry = geometryOf({ ...mesh, index: index.slice(from, to) });
+      geometry.setAttribute('inward', new BufferAttribute(mesh.inward, 3));
+      const material = new ShaderMaterial({
+        vertexShader: BODY_VERTEX,
+        fragmentShader: BODY_FRAGMENT,
+        uniforms: {
+          ...shared,
+          ...ofDepth(running),
+          uUncut: { value: isUncut },
+          uInner: { value: isInner },
+        },
+        polygonOffset: true,
+        polygonOffsetFactor: 1,
+        polygonOffsetUnits: 1,
+      });
+      return still(new Mesh(geometry, material));
     });
-    return still(new Mesh(geometry, material));
-  };
-  const whole = made(0, mesh.uncutFrom, false);
-  return mesh.uncutFrom < mesh.index.length
-    ? [whole, made(mesh.uncutFrom, mesh.index.length, true)]
-    : [whole];
 }
 
 /** The drawn edges. */

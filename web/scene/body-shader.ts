@@ -25,6 +25,8 @@ ${LIGHT}
 uniform sampler2D uCover;
 uniform bool uHasCover;
 uniform bool uUncut;
+/** What wear has laid open: as dull as a casting, and in the shade of what stands about it. */
+uniform bool uInner;
 varying vec2 vPlace;
 varying vec3 vDrawn;
 varying vec3 vNormal;
@@ -37,6 +39,11 @@ void main() {
   vec3 turned = abs(n0.z) > 0.5 ? vec3(-vDrawn.y, vDrawn.x, 0.0) : vec3(-n0.y, n0.x, 0.0);
   vec3 groove = normalize((viewMatrix * vec4(turned + 1e-5, 0.0)).xyz);
   vec3 eye = normalize(-(viewMatrix * vec4(vDrawn, 1.0)).xyz);
+  if (uInner) {
+    gl_FragColor = vec4(0.7 * IRON * lightOn(n), 1.0);
+    #include <colorspace_fragment>
+    return;
+  }
   vec3 shown = IRON * lightOn(n) + 0.22 * sheenOn(n, groove, eye, 0.6) * vec3(1.0, 0.985, 0.96);
   gl_FragColor = vec4(shown, 1.0);
   #include <colorspace_fragment>

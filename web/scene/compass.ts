@@ -1,5 +1,6 @@
 import type { Part } from '../../geometry/part/part.ts';
 import { toRadians, type Vec3 } from '../../geometry/units.ts';
+import { rimOf } from './rim.ts';
 
 /** Angles round the rim of a part as lines and numbers in the part frame. */
 export interface Compass {
@@ -17,17 +18,17 @@ const NUMBERED = 90;
  * out as the rim's wall is seen. Null round an outline, whose places are not told by angles.
  * @param eye  where it is seen from, part frame
  */
-export function compass({ body, faces }: Part, eye: Vec3): Compass | null {
-  const edge = body.loops.find(({ role }) => role === 'edge');
-  if (edge?.kind !== 'circle' || !faces[0].coordinates[1].isAngle) return null;
-  const z = body.height(edge.radius, 0);
+export function compass({ body }: Part, eye: Vec3): Compass | null {
+  const rim = rimOf(body);
+  if (rim === null) return null;
+  const { z } = rim;
   const flatness = Math.hypot(eye[0], eye[1]) / Math.max(eye[2] - z, 1e-6);
   const towards = Math.atan2(eye[1], eye[0]);
   const at = (degrees: number, share: number, aside = 0): Vec3 => {
     const angle = toRadians(degrees);
-    const wall = body.thickness * flatness * Math.max(0, Math.cos(angle - towards));
-    const r = edge.radius * share + wall;
-    const off = edge.radius * aside;
+    const wall = rim.wall * flatness * Math.max(0, Math.cos(angle - towards));
+    const r = rim.radius * share + wall;
+    const off = rim.radius * aside;
     return [r * Math.cos(angle) - off * Math.sin(angle), r * Math.sin(angle) + off * Math.cos(angle), z];
   };
   const all = Array.from({ length: 360 / EVERY }, (_, i) => i * EVERY);

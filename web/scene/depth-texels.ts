@@ -24,7 +24,8 @@ const MOST_TEXELS = 4096;
 /** Cells next to an edge or in a hole borrow a depth up to this many cells off, so that nothing slopes up towards them. */
 const BORROW = 16;
 
-export function depthTexels(face: Face): DepthTexels {
+/** @param like  a face with the same cells and the same cover, whose borrowed cells are taken over */
+export function depthTexels(face: Face, like?: DepthTexels): DepthTexels {
   const { rows, columns } = face.grid;
   const width = Math.min(columns, MOST_TEXELS);
   const height = Math.min(rows, MOST_TEXELS);
@@ -34,7 +35,7 @@ export function depthTexels(face: Face): DepthTexels {
     height,
     data: new Uint16Array(width * height),
     filled: new Float32Array(rows * columns),
-    borrowed: borrowedCells(face),
+    borrowed: like?.borrowed ?? borrowedCells(face),
   };
 }
 
@@ -76,8 +77,9 @@ function smoothInto({ face, filled, data }: DepthTexels, block: CellBlock, reach
   const { rows, columns, wraps } = face.grid;
   const row0 = Math.max(0, block.row0 - reach);
   const row1 = Math.min(rows - 1, block.row1 + reach);
-  const wide = Math.min(columns, block.columns + 2 * reach);
-  const first = block.column0 - reach;
+  const first = wraps ? block.column0 - reach : Math.max(0, block.column0 - reach);
+  const last = block.column0 + block.columns - 1 + reach;
+  const wide = Math.min(columns, (wraps ? last : Math.min(columns - 1, last)) - first + 1);
   const columnAt = (k: number) => {
     if (wraps) return (((first + k) % columns) + columns) % columns;
     return Math.min(columns - 1, Math.max(0, first + k));

@@ -1,6 +1,8 @@
 import type { Object3D, Texture } from 'three';
 import type { CellBlock } from '../../geometry/depth/chart.ts';
-import { bodyMesh } from '../../geometry/part/body-mesh.ts';
+import { bodyMeshes } from '../../geometry/part/body-mesh.ts';
+import type { Part } from '../../geometry/part/part.ts';
+import { vaneFaceOf } from '../../geometry/part/vane-mesh.ts';
 import type { LiveFace, LivePart } from '../wear/live-faces.ts';
 import { bodyObjects, edgeObject } from './body-objects.ts';
 import { cornerOf } from './corner-uniforms.ts';
@@ -8,7 +10,15 @@ import type { DepthScale } from './depth-scale.ts';
 import { wholeBlock } from './depth-texels.ts';
 import { faceObject } from './face-object.ts';
 import { rampTexture } from './face-texture.ts';
-import { COLUMNS, disposeTextures, takeBlock, wornTextures } from './worn-textures.ts';
+import { camberTexture, type DrawnVane, drawnVane } from './vane-objects.ts';
+import {
+  COLUMNS,
+  disposeTextures,
+  takeBlock,
+  type Uniforms,
+  type WornTextures,
+  wornTextures,
+} from './worn-textures.ts';
 
 /** Everything the graphics chip needs of one part: meshes, materials and textures, made together and thrown away together. */
 export interface DrawnPart {
@@ -21,7 +31,7 @@ export interface DrawnPart {
   dispose(): void;
 }
 
-export function drawnPart({ part, faces }: LivePart): DrawnPart {
+export function drawnPart({ part }: LivePart): DrawnPart {
   const shared = {
     uTimes: { value: 1 },
     uStep: { value: 1 },
@@ -29,16 +39,22 @@ export function drawnPart({ part, faces }: LivePart): DrawnPart {
     uPixel: { value: 1 },
     uRamp: { value: rampTexture() as Texture },
   };
-  const worn = faces.map(({ face }) => wornTextures(face));
-  const faceMeshes = faces.map(({ face }, i) => faceObject(face, part, worn, i, shared));
-  const [running] = worn;
+  const worn = texturesOf(part);
+  const flat = worn.filter(({ face }) => vaneFaceOf(face.name) === null);
+  const vanes = drawnVanes(part, worn, shared);
   const taken: LiveFace[] = [];
-  const body = bodyMesh(part, { segments: COLUMNS - 1 });
   const objects = [
-    ...faceMeshes,
-    ...bodyObjects(body, running, shared),
-    edgeObject(body, running, { ...shared, ...cornerOf(part, worn, 0) }),
+    ...flat.map(({ face }) => faceObject(face, part, worn, part.faces.indexOf(face), shared)),
+    ...vanes.vanes.flatMap((vane) => vane.objects),
+    ...bodyMeshes(part, { segments: COLUMNS - 1 }).flatMap((mesh) => {
+      const rides = worn.find(({ face }) => face === mesh.rides) ?? worn[0];
+      const corner = cornerOf(part, worn, part.faces.indexOf(rides.face));
+      return [...bodyObjects(mesh, rides, shared), edgeObject(mesh, rides, { ...shared, ...corner })];
+    }),
   ];
+  const follow = () => {
+    for (const vane of vanes.vanes) vane.follow();
+  };
   return {
     objects,
     takeAll(live) {
@@ -46,11 +62,13 @@ export function drawnPart({ part, faces }: LivePart): DrawnPart {
         if (taken[i] !== face) takeBlock(worn[i], face.map, wholeBlock(face.map));
         taken[i] = face;
       }
+      follow();
     },
     take(live, block) {
       const found = worn.find(({ face }) => face === live.face);
       if (found === undefined) return;
       takeBlock(found, live.map, block);
+      follow();
     },
     look({ times, scale, pixel }) {
       shared.uTimes.value = times;
@@ -64,7 +82,35 @@ export function drawnPart({ part, faces }: LivePart): DrawnPart {
         object.material.dispose();
       }
       for (const textures of worn) disposeTextures(textures);
+      vanes.camber?.dispose();
       shared.uRamp.value.dispose();
     },
   };
+}
+
+/** The vanes of an impeller are alike: what is worked out of the cells of one holds for all. */
+function texturesOf({ faces }: Part): readonly WornTextures[] {
+  const first = new Map<string, WornTextures>();
+  return faces.map((face) => {
+    const kind = vaneFaceOf(face.name)?.name ?? face.name;
+    const textures = wornTextures(face, first.get(kind));
+    if (!first.has(kind)) first.set(kind, textures);
+    return textures;
+  });
+}
+
+/** The vanes of an impeller, which share one camber; of another part none. */
+function drawnVanes(
+  { body }: Part,
+  worn: readonly WornTextures[],
+  shared: Uniforms,
+): { readonly vanes: readonly DrawnVane[]; readonly camber: Texture | null } {
+  if (body.kind !== 'impeller') return { vanes: [], camber: null };
+  const [first] = body.vanes;
+  const camber = camberTexture(first);
+  const vanes = body.vanes.map((shape) => {
+    const faces = worn.filter(({ face }) => vaneFaceOf(face.name)?.vane === shape.number);
+    return drawnVane(shape, shape.angle - first.angle, camber, faces, shared);
+  });
+  return { vanes, camber };
 }

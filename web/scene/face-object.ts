@@ -5,6 +5,7 @@ import type { Part } from '../../geometry/part/part.ts';
 import { cornerOf } from './corner-uniforms.ts';
 import { FACE_FRAGMENT, FACE_VERTEX } from './face-shader.ts';
 import { geometryOf, still } from './mesh-geometry.ts';
+import { openShares } from './open-shares.ts';
 import { COLUMNS, ofDepth, rowsOf, type Uniforms, type WornTextures } from './worn-textures.ts';
 
 /** The mesh of one worn face of a part, the `i`th. */
@@ -18,10 +19,17 @@ export function faceObject(
   const mesh = faceMesh(face, { rows: rowsOf(face), columns: COLUMNS });
   const geometry = geometryOf(mesh);
   geometry.setAttribute('groove', new BufferAttribute(groovesOf(face, mesh), 3));
+  geometry.setAttribute('open', new BufferAttribute(openShares(part, face, mesh), 1));
   const material = new ShaderMaterial({
     vertexShader: FACE_VERTEX,
     fragmentShader: FACE_FRAGMENT,
-    uniforms: { ...shared, ...ofDepth(worn[i]), ...shapeOf(face, worn[i]), ...cornerOf(part, worn, i) },
+    uniforms: {
+      ...shared,
+      ...ofDepth(worn[i]),
+      ...shapeOf(face, worn[i]),
+      ...cornerOf(part, worn, i),
+      ...skinOf(face),
+    },
     // Edges are drawn on the very same places.
     polygonOffset: true,
     polygonOffsetFactor: 1,
@@ -30,8 +38,17 @@ export function faceObject(
   return still(new Mesh(geometry, material));
 }
 
+/**
+ * Between the vanes the shroud is as it was cast, and its face goes on a cell under them: what they stand on closes the rest. All else
+ * is turned on a lathe.
+ */
+function skinOf({ name }: Face): Uniforms {
+  const isCast = name === 'shroud/front';
+  return { uCast: { value: isCast }, uLeastCover: { value: isCast ? 0.01 : 0.5 } };
+}
+
 /** Sizes of a texel, and which way u runs, for the slopes. */
-function shapeOf(face: Face, { texels }: WornTextures): Uniforms {
+export function shapeOf(face: Face, { texels }: WornTextures): Uniforms {
   const { grid, picture } = face;
   const polar = picture.kind === 'polar';
   const across = (grid.columns * grid.dv * (polar ? 1 : picture.columnScale)) / texels.width;
@@ -47,10 +64,11 @@ function shapeOf(face: Face, { texels }: WornTextures): Uniforms {
 function hand(face: Face): number {
   const { grid } = face;
   const u = grid.u0 + (grid.rows * grid.du) / 2;
-  const [x, y, z] = face.position(u, grid.v0, 0);
-  const alongU = difference(face.position(u + grid.du, grid.v0, 0), [x, y, z]);
-  const alongV = difference(face.position(u, grid.v0 + grid.dv / 8, 0), [x, y, z]);
-  const [nx, ny, nz] = face.normal(u, grid.v0);
+  const v = grid.v0 + (grid.columns * grid.dv) / 2;
+  const [x, y, z] = face.position(u, v, 0);
+  const alongU = difference(face.position(u + grid.du, v, 0), [x, y, z]);
+  const alongV = difference(face.position(u, v + grid.dv / 8, 0), [x, y, z]);
+  const [nx, ny, nz] = face.normal(u, v);
   const cross = [
     alongV[1] * nz - alongV[2] * ny,
     alongV[2] * nx - alongV[0] * nz,

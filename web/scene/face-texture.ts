@@ -26,9 +26,11 @@ interface Texels {
   readonly data: Uint16Array<ArrayBuffer>;
 }
 
-/** Share of each texel of a face that is face. */
+/** Share of each texel of a face that is face; of one without holes a single texel. */
 export function coverTexture(texels: DepthTexels): DataTexture {
   const { width, height, face } = texels;
+  if (face.cover === null)
+    return filtered(new DataTexture(Uint8Array.of(255), 1, 1, RedFormat, UnsignedByteType), face);
   return filtered(new DataTexture(coverShares(texels), width, height, RedFormat, UnsignedByteType), face);
 }
 

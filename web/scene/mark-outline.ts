@@ -7,7 +7,7 @@ import { boxOutline } from '../tools/box-outline.ts';
 import { divided, faceRing, type GridPlace } from './face-ring.ts';
 import { type FlatPlace, traced } from './traced.ts';
 
-/** The edge of a mark as closed lines on its face: exact for boxes, areas and pits; to half a percent of its size for strokes. */
+/** The edge of a mark as closed lines on its face: exact for boxes, edges, areas and pits; to half a percent of its size for strokes. */
 export function markOutline(face: Face, mark: Mark): readonly (readonly GridPlace[])[] {
   const placed = (points: readonly FacePoint[]) => points.map((point) => toGridPoint(face, point));
   switch (mark.kind) {
@@ -19,6 +19,11 @@ export function markOutline(face: Face, mark: Mark): readonly (readonly GridPlac
     }
     case 'pit':
       return [faceRing(face, ...toGridPoint(face, mark.at), mark.radius)];
+    case 'edge': {
+      const [, { from, to }] = face.coordinates;
+      const [start, end] = [mark.profile[0][0], mark.profile[mark.profile.length - 1][0]];
+      return boxOutline(face, [start, end], [from, to]).map(placed);
+    }
     default:
       return pathOutline(face, placed(mark.path), mark.radius);
   }

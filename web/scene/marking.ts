@@ -7,10 +7,11 @@ import type { FacePoint, Mm } from '../../geometry/units.ts';
 import { jobStore } from '../job/job-store.ts';
 import { type AreaInHand, startArea } from '../tools/area.ts';
 import { type BrushInHand, putBrushDown } from '../tools/brush.ts';
+import { type EdgeInHand, startEdge, takesEdge } from '../tools/edge.ts';
 import { type PatchInHand, startPatch } from '../tools/patch.ts';
 import { pitMark } from '../tools/pit.ts';
 import { viewStore } from '../view/view-store.ts';
-import { addMark } from '../wear/add-mark.ts';
+import { addEdgePoint, addMark } from '../wear/add-mark.ts';
 import { announceTouched, claimPressed, type LiveFace } from '../wear/live-faces.ts';
 import { dropStroke, takeStroke, watchFace } from '../wear/live-totals.ts';
 
@@ -22,6 +23,7 @@ export type Draft =
 type InHand =
   | { readonly tool: 'brush'; readonly live: LiveFace; readonly brush: BrushInHand }
   | { readonly tool: 'patch'; readonly live: LiveFace; readonly patch: PatchInHand }
+  | { readonly tool: 'edge'; readonly live: LiveFace; readonly edge: EdgeInHand }
   /** A tap on its way: the place may still be moved. */
   | { readonly tool: 'pit' | 'corner'; readonly live: LiveFace; readonly at: FacePoint };
 
@@ -33,6 +35,11 @@ const listeners = new Set<() => void>();
 export function isMarking(): boolean {
   const { step, tool } = viewStore.getState();
   return step === 'wear' && tool !== 'turn';
+}
+
+/** Whether the tool in hand marks this face at all: an edge can be eaten back, a side can't. */
+export function marksFace({ face }: LiveFace): boolean {
+  return viewStore.getState().tool !== 'edge' || takesEdge(face);
 }
 
 /** The face that is being marked; an area keeps its face from corner to corner. */
@@ -53,7 +60,9 @@ export function beginMark(live: LiveFace, at: FacePoint): void {
     inHand = { tool: 'brush', live, brush: held };
     held.drawTo(at);
   } else if (tool === 'patch') inHand = { tool: 'patch', live, patch: startPatch(live.face, brush, at) };
-  else if (tool === 'pit') inHand = { tool: 'pit', live, at };
+  else if (tool === 'edge') {
+    if (takesEdge(live.face)) inHand = { tool: 'edge', live, edge: startEdge(live.face, brush, at) };
+  } else if (tool === 'pit') inHand = { tool: 'pit', live, at };
   else if (tool === 'area' && (area === null || area.live.face === live.face))
     inHand = { tool: 'corner', live, at };
   tell();
@@ -64,6 +73,7 @@ export function drawMark(at: FacePoint): void {
   if (inHand === null) return;
   if (inHand.tool === 'brush') inHand.brush.drawTo(at);
   else if (inHand.tool === 'patch') inHand.patch.drawTo(at);
+  else if (inHand.tool === 'edge') inHand.edge.drawTo(at);
   else inHand = { ...inHand, at };
   tell();
 }
@@ -79,6 +89,7 @@ export function finishMark(closeWithin: Mm, isDouble: boolean): void {
   if (done === null) return;
   if (done.tool === 'brush') finishStroke(done.live, done.brush);
   else if (done.tool === 'patch') add(done.live, done.patch.finish());
+  else if (done.tool === 'edge') finishEdge(done.live, done.edge);
   else if (done.tool === 'pit') add(done.live, pitMark(done.live.face, viewStore.getState().brush, done.at));
   else if (isDouble) finishArea();
   else {
@@ -129,6 +140,9 @@ export function draft(): Draft | null {
   if (inHand?.tool === 'patch') {
     return { kind: 'box', live: inHand.live, lines: inHand.patch.outline() };
   }
+  if (inHand?.tool === 'edge') {
+    return { kind: 'box', live: inHand.live, lines: inHand.edge.outline() };
+  }
   if (area === null) {
     return inHand?.tool === 'corner' ? { kind: 'corners', live: inHand.live, corners: [inHand.at] } : null;
   }
@@ -148,6 +162,14 @@ function finishStroke(live: LiveFace, brush: BrushInHand): void {
   if (mark !== null && takeStroke(() => addMark(live.part, mark))) return;
   brush.abandon();
   dropStroke();
+}
+
+/** A tap on the edge whose mark is in hand sets a point of it; anything else is a mark of its own. */
+function finishEdge(live: LiveFace, edge: EdgeInHand): void {
+  const { selectedMark, brush } = viewStore.getState();
+  const isPoint = edge.isTap() && selectedMark !== null;
+  if (isPoint && addEdgePoint(live, selectedMark, [edge.start(), brush.depth])) return;
+  add(live, edge.finish());
 }
 
 function takeArea(mark: MarkFile): void {

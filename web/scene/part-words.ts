@@ -1,5 +1,7 @@
 import { formatQuantity } from '../fields/format-quantity.ts';
 import { type ScreenUnits, shownUnit } from '../fields/quantity-units.ts';
+import { sentenceCase } from '../panels/sentence-case.ts';
+import { faceLabel } from '../view/face-label.ts';
 import type { LiveFace, LivePart } from '../wear/live-faces.ts';
 import type { DepthScale } from './depth-scale.ts';
 
@@ -9,7 +11,8 @@ export function partWords({ part }: LivePart, { deepest }: DepthScale, units: Sc
     deepest > 0
       ? `worn up to ${formatQuantity(deepest, 'length', units)} ${shownUnit('length', units).symbol}`
       : 'as new';
-  return `Wear plate ${part.id}, ${wear}. Arrow keys turn it, plus and minus come nearer and go back, Home shows all.`;
+  const kind = part.body.kind === 'impeller' ? 'Impeller' : 'Wear plate';
+  return `${kind} ${part.id}, ${wear}. Arrow keys turn it, plus and minus come nearer and go back, Home shows all.`;
 }
 
 /** The same for one face laid flat. */
@@ -17,7 +20,7 @@ export function faceWords({ part, face }: LiveFace, units: ScreenUnits): string 
   const [first, second] = face.coordinates.map(({ label, isAngle, from, to }) =>
     isAngle ? `all round in ${label}` : `${label} ${length(from, units)} to ${length(to, units)}`,
   );
-  return `${face.name} of ${part} laid flat, ${first}, ${second}. Arrow keys slide it, plus and minus come nearer and go back, Home shows all.`;
+  return `${sentenceCase(faceLabel(face.name))} of ${part} laid flat, ${first}, ${second}. Arrow keys slide it, plus and minus come nearer and go back, Home shows all.`;
 }
 
 function length(size: number, units: ScreenUnits): string {

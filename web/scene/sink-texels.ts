@@ -27,7 +27,8 @@ export function writeSink(sink: SinkTexels, block: CellBlock): void {
   const { rows, columns, wraps } = grid;
   const rowsApart = rows / (height - 1);
   const columnsApart = columns / (wraps ? width : width - 1);
-  const first = Math.floor(block.column0 / columnsApart - 0.5);
+  const before = Math.floor(block.column0 / columnsApart - 0.5);
+  const first = wraps ? before : Math.max(0, before);
   const last = Math.ceil((block.column0 + block.columns) / columnsApart + 0.5);
   const reached = Math.min(width, last - first + 1);
   const lowest = Math.max(0, Math.floor(block.row0 / rowsApart - 0.5));

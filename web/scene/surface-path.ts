@@ -1,8 +1,10 @@
 import { depthAt } from '../../geometry/depth/depth-at.ts';
+import type { Part } from '../../geometry/part/part.ts';
 import type { Vec3 } from '../../geometry/units.ts';
 import type { LiveFace } from '../wear/live-faces.ts';
 import type { Sight } from './camera.ts';
 import type { GridPlace } from './face-ring.ts';
+import { isHiddenBehind } from './hidden-behind.ts';
 
 /** Where a place of a face is seen, px, and whether its side faces the eye. */
 export interface SeenPlace {
@@ -21,22 +23,23 @@ export function seenAt(sight: Sight, { face, map }: LiveFace, times: number, [u,
   return { x, y, faces: out[0] * toEye[0] + out[1] * toEye[1] + out[2] * toEye[2] > 0 };
 }
 
-/** SVG path data of lines along the worn surface of a face; what faces away from the eye is left out. */
+/** SVG path data of lines along the worn surface of a face; what faces away from the eye or is hidden is left out. */
 export function surfacePath(
   sight: Sight,
+  part: Part,
   live: LiveFace,
   times: number,
   lines: readonly (readonly GridPlace[])[],
   isClosed: boolean,
 ): string {
-  return lines
-    .map((line) =>
-      linePath(
-        line.map((place) => seenAt(sight, live, times, place)),
-        isClosed,
-      ),
-    )
-    .join('');
+  const { face, map } = live;
+  const seen = (place: GridPlace): SeenPlace => {
+    const { faces, ...at } = seenAt(sight, live, times, place);
+    const [u, v] = place;
+    const point = () => face.position(u, v, times * depthAt(map, face, u, v));
+    return { ...at, faces: faces && !isHiddenBehind(part, face, sight.eye, point()) };
+  };
+  return lines.map((line) => linePath(line.map(seen), isClosed)).join('');
 }
 
 /** Path data of places in order, broken where they are not seen. */

@@ -34,7 +34,7 @@ function cone(face: Face): Surface {
       const gap = from[2] - (level - lower / cos);
       if (tan === 0) {
         const t = -gap / along[2];
-        return along[2] < 0 && t > 0 ? [t] : [];
+        return along[2] * cos < 0 && t > 0 ? [t] : [];
       }
       // (gap + t dz)^2 = tan^2 r(t)^2, on the half of the double cone where the two have one sign.
       const k = tan * tan;

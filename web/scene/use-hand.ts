@@ -16,6 +16,7 @@ import {
   finishArea,
   finishMark,
   isMarking,
+  marksFace,
   takeCornerBack,
 } from './marking.ts';
 
@@ -93,7 +94,7 @@ export function useHand(area: RefObject<HTMLElement | null>, latest: Picture, ho
       marksAt: (x, y) => {
         if (!isMarking()) return false;
         const seen = picture.placeAt(x, y);
-        return seen !== null && (faceInHand() ?? seen.live).face === seen.live.face;
+        return seen !== null && marksFace(seen.live) && (faceInHand() ?? seen.live).face === seen.live.face;
       },
       begin: (x, y) => {
         const seen = picture.placeAt(x, y);

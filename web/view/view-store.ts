@@ -8,8 +8,8 @@ import type { Mm } from '../../geometry/units.ts';
 import type { ScreenUnits } from '../fields/quantity-units.ts';
 import { keepView, keptView, type Theme } from './kept-view.ts';
 
-export type StepName = 'part' | 'wear' | 'fill' | 'sheet';
-export type ToolName = 'turn' | 'brush' | 'patch' | 'area' | 'pit';
+export type StepName = 'part' | 'wear' | 'fill' | 'balance' | 'sheet';
+export type ToolName = 'turn' | 'brush' | 'patch' | 'area' | 'pit' | 'edge';
 
 export interface Brush {
   readonly mode: 'set' | 'add' | 'smooth' | 'clear';

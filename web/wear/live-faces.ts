@@ -8,12 +8,14 @@ import { createStore } from 'zustand/vanilla';
 import type { CellBlock } from '../../geometry/depth/chart.ts';
 import type { DepthMap } from '../../geometry/depth/depth-map.ts';
 import { applyMark, replay } from '../../geometry/depth/replay.ts';
-import type { JobFile, MarkFile, WearPlateFile } from '../../geometry/job/job-file.ts';
+import { standsFor } from '../../geometry/job/face-names.ts';
+import type { JobFile, MarkFile, PartFile } from '../../geometry/job/job-file.ts';
+import { measuredImpeller } from '../../geometry/job/measured-impeller.ts';
 import { measuredMark } from '../../geometry/job/measured-mark.ts';
 import { measuredPlate } from '../../geometry/job/measured-plate.ts';
 import type { Face } from '../../geometry/part/face.ts';
 import type { Part } from '../../geometry/part/part.ts';
-import { wearPlate } from '../../geometry/part/wear-plate.ts';
+import { partOf } from '../../geometry/part/part-of.ts';
 import { jobStore } from '../job/job-store.ts';
 import { useView } from '../view/view-store.ts';
 
@@ -30,12 +32,12 @@ export interface LivePart {
   readonly faces: readonly LiveFace[];
 }
 
-/** The parts this version can draw, in the order of the job, at the job as it is now. */
+/** The parts in the order of the job, at the job as it is now. */
 function liveParts(): readonly LivePart[] {
   return held().map(({ live }) => live);
 }
 
-/** The part of that id, the first one when the job has none such; undefined when it has none at all. */
+/** The part of that id, the first one when the job has none such. */
 export function livePart(id: string): LivePart | undefined {
   const parts = liveParts();
   return parts.find(({ part }) => part.id === id) ?? parts[0];
@@ -92,7 +94,7 @@ export function claimPressed(live: LiveFace, mark: MarkFile): void {
 }
 
 interface HeldPart {
-  readonly file: WearPlateFile;
+  readonly file: PartFile;
   readonly live: LivePart;
   readonly faces: readonly HeldFace[];
 }
@@ -117,21 +119,18 @@ jobStore.subscribe((now, before) => {
 function held(): readonly HeldPart[] {
   const { job } = jobStore.getState();
   if (job === followed) return parts;
-  parts = job.parts.flatMap((file) => {
-    if (file.kind !== 'wear-plate') return [];
-    return [
-      followPart(
-        file,
-        parts.find(({ live }) => live.part.id === file.id),
-      ),
-    ];
-  });
+  parts = job.parts.map((file) =>
+    followPart(
+      file,
+      parts.find(({ live }) => live.part.id === file.id),
+    ),
+  );
   followed = job;
   claimed = null;
   return parts;
 }
 
-function followPart(file: WearPlateFile, before: HeldPart | undefined): HeldPart {
+function followPart(file: PartFile, before: HeldPart | undefined): HeldPart {
   if (before?.file === file) return before;
   if (before !== undefined && hasSameShape(file, before.file)) {
     return heldPart(
@@ -140,7 +139,7 @@ function followPart(file: WearPlateFile, before: HeldPart | undefined): HeldPart
       before.faces.map((face) => followFace(file, face)),
     );
   }
-  const part = wearPlate(measuredPlate(file, []), null);
+  const part = partOf(file.kind === 'impeller' ? measuredImpeller(file, []) : measuredPlate(file, []), null);
   return heldPart(
     file,
     part,
@@ -148,11 +147,11 @@ function followPart(file: WearPlateFile, before: HeldPart | undefined): HeldPart
   );
 }
 
-function heldPart(file: WearPlateFile, part: Part, faces: readonly HeldFace[]): HeldPart {
+function heldPart(file: PartFile, part: Part, faces: readonly HeldFace[]): HeldPart {
   return { file, live: { part, faces: faces.map(({ live }) => live) }, faces };
 }
 
-function followFace(file: WearPlateFile, before: HeldFace): HeldFace {
+function followFace(file: PartFile, before: HeldFace): HeldFace {
   const { face, map } = before.live;
   const marks = marksOn(file, face);
   const isKept =
@@ -168,32 +167,27 @@ function followFace(file: WearPlateFile, before: HeldFace): HeldFace {
   return { live: { ...before.live }, marks };
 }
 
-function replayed(file: WearPlateFile, face: Face): HeldFace {
+function replayed(file: PartFile, face: Face): HeldFace {
   const marks = marksOn(file, face);
   const own = marks.map((mark) => measuredMark(mark, file)).filter((mark) => mark !== null);
   return { live: { part: file.id, face, map: replay(face, own) }, marks };
 }
 
-function marksOn(file: WearPlateFile, face: Face): readonly MarkFile[] {
-  return file.wear.filter((mark) => mark.face === face.name);
+function marksOn(file: PartFile, face: Face): readonly MarkFile[] {
+  return file.wear.filter((mark) => standsFor(mark.face, face.name));
 }
 
-/** True when the two plates have the same metal as new. */
-function hasSameShape(a: WearPlateFile, b: WearPlateFile): boolean {
-  return SHAPE_FIELDS.every((field) => isSame(a[field], b[field]));
+/** True when the two parts have the same metal as new. */
+function hasSameShape(a: PartFile, b: PartFile): boolean {
+  return isSame(shapeOf(a), shapeOf(b));
+}
+
+/** Everything of a part but what it weighs, may wear down to and has been marked with. */
+function shapeOf({ wear, density, leastThickness, ...shape }: PartFile): object {
+  return shape;
 }
 
 /** The job store keeps untouched branches, so this mostly ends at the references; a job opened once more is told by its text. */
 function isSame(a: unknown, b: unknown): boolean {
   return Object.is(a, b) || (typeof a === 'object' && JSON.stringify(a) === JSON.stringify(b));
 }
-
-const SHAPE_FIELDS = [
-  'id',
-  'outerDiameter',
-  'boreDiameter',
-  'thickness',
-  'coneAngle',
-  'boltHoles',
-  'outline',
-] as const satisfies readonly (keyof WearPlateFile)[];

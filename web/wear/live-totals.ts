@@ -1,28 +1,14 @@
 /**
- * Figures that move with the brush, from the touched cells alone: by how much each face has lost more metal than the last estimate
- * says, and the depth under the pointer. The estimate's answer takes their place.
+ * Keeps the figures that move with the brush, from the touched cells alone: by how much each face has lost more metal than the last
+ * estimate says, and the depth under the pointer. The estimate's answer takes their place.
  */
-import { useStore } from 'zustand/react';
-import { createStore } from 'zustand/vanilla';
 import type { DepthMap } from '../../geometry/depth/depth-map.ts';
 import type { Mm, Mm3 } from '../../geometry/units.ts';
 import { jobStore } from '../job/job-store.ts';
 import { estimateStore } from '../worker/estimate-client.ts';
 import { type LiveFace, onTouched } from './live-faces.ts';
+import { liveTotals } from './live-totals-store.ts';
 import { retally, type TileVolumes, tileVolumes } from './tile-volumes.ts';
-
-export interface LiveTotals {
-  /** mm3 more (or less) than the last estimate says, by `part:face`; a face that did not change is not there. */
-  readonly lostChange: Readonly<Record<string, Mm3>>;
-  /** Worn depth under the pointer; null when it is off the faces. */
-  readonly pointerDepth: Mm | null;
-}
-
-export const liveTotals = createStore<LiveTotals>()(() => ({ lostChange: {}, pointerDepth: null }));
-
-export function useLiveTotals<T>(select: (totals: LiveTotals) => T): T {
-  return useStore(liveTotals, select);
-}
 
 const faceKey = ({ part, face }: LiveFace): string => `${part}:${face.name}`;
 

@@ -1,4 +1,5 @@
-import { type Estimate, estimate, type PartEstimate } from '../../geometry/estimate.ts';
+import { type Estimate, estimate } from '../../geometry/estimate.ts';
+import type { PartEstimate } from '../../geometry/estimate-part.ts';
 import type { Fault } from '../../geometry/job/fault.ts';
 import type { JobFile } from '../../geometry/job/job-file.ts';
 import { measured } from '../../geometry/job/measured.ts';

@@ -75,7 +75,8 @@ const mark = fc.oneof(
   record({ kind: fc.constant('smooth'), face, path, radius: size, strength: number(0, 1) }),
   record({
     kind: fc.constant('edge'),
-    face,
+    // Along a first coordinate that is a length.
+    face: fc.constant('face'),
     profile: fc.array(depth, { minLength: 1 }).map((d) => d.map((v, i) => [i, v])),
   }),
   record(

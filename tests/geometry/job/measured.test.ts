@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Job } from '../../../geometry/job/job.ts';
+import type { Job, WearPlate } from '../../../geometry/job/job.ts';
 import { measured } from '../../../geometry/job/measured.ts';
 import { newPlateJob } from '../../../geometry/job/new-plate-job.ts';
 import { readJobValue } from '../../../geometry/job/read-job.ts';
@@ -9,6 +9,12 @@ function taken(value: unknown): Job {
   const read = readJobValue(value);
   if ('faults' in read) throw new Error(JSON.stringify(read.faults));
   return measured(read.job);
+}
+
+function plateOf(value: unknown, i = 0): WearPlate {
+  const part = taken(value).parts[i];
+  if (part.kind !== 'wear-plate') throw new Error('not a plate');
+  return part;
 }
 
 /** The one mark of the whole job's round plate as it is taken over. */
@@ -21,7 +27,7 @@ function mark(written: object) {
 const DEG = Math.PI / 180;
 
 describe('a round plate', () => {
-  const [plate] = taken({ ...wholeJob(), climate: undefined }).parts;
+  const plate = plateOf({ ...wholeJob(), climate: undefined });
 
   test('has radii in mm, its density in g/mm3, its cone in radians', () => {
     expect(plate).toMatchObject({ id: 'plate', kind: 'wear-plate', thickness: 18, leastThickness: 10 });
@@ -29,7 +35,7 @@ describe('a round plate', () => {
     expect(plate.shape).toMatchObject({ kind: 'round', outerRadius: 160, boreRadius: 60, coneAngle: 0 });
     const dished = wholeJob();
     dished.parts[0].coneAngle = 4;
-    expect(taken(dished).parts[0].shape).toMatchObject({ coneAngle: 4 * DEG });
+    expect(plateOf(dished).shape).toMatchObject({ coneAngle: 4 * DEG });
   });
 
   test('has every bolt hole by itself: six of 14 on 290, the second at 145 cos 60, 145 sin 60', () => {
@@ -65,7 +71,7 @@ describe('an outline plate', () => {
   test('keeps its corners, without the first repeated at the end', () => {
     const job = wholeJob();
     job.parts[1].outline = { edge: [...corners, [0, 0]] };
-    expect(taken(job).parts[1].shape).toEqual({ kind: 'outline', edge: corners, holes: [] });
+    expect(plateOf(job, 1).shape).toEqual({ kind: 'outline', edge: corners, holes: [] });
   });
 
   test('bolt holes become polygons of the same area, pi 5 squared, and centre', () => {
@@ -83,7 +89,7 @@ describe('an outline plate', () => {
       boltHoles: [{ count: 2, circleDiameter: 80, holeDiameter: 10 }],
       wear: [],
     };
-    const { shape } = taken(job).parts[1];
+    const { shape } = plateOf(job, 1);
     if (shape.kind !== 'outline') throw new Error('not an outline');
     expect(shape.holes).toHaveLength(2);
     const hole = shape.holes[1];
@@ -227,9 +233,17 @@ describe('materials and repair', () => {
     expect(taken(open).filler.activationEnergy).toBe(55);
   });
 
-  test('overrules lose the part they cannot be used on', () => {
+  test('the time it takes to mix is known only when the file gives it', () => {
+    expect(job.filler.mixTime).toBe(2);
+    const open = wholeJob();
+    delete open.filler.mixTime;
+    expect(taken(open).filler.mixTime).toBeNull();
+  });
+
+  test('overrules go with their part and face, angles in radians where the face has one', () => {
     expect(job.repair.overrules).toEqual([
       { part: 'plate', face: 'face', point: [118, 45 * DEG], action: 'leave' },
+      { part: 'impeller', face: 'vane-1/tip', point: [10, 0], action: 'fill' },
     ]);
   });
 
@@ -264,8 +278,6 @@ test('what is not worked out yet is listed with its field, and nothing else is',
   expect(taken(wholeJob()).unsupported.map(({ field }) => field)).toEqual([
     'parts[0].wear[6]',
     'parts[0].wear[7]',
-    'parts[2]',
-    'rotor',
     'clearance',
     'climate',
     'flowTest',

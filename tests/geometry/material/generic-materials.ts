@@ -9,6 +9,7 @@ export const FILLER: Filler = {
   densityB: 2.1e-3,
   workingTime: { minutes: 20, at: 25, mass: 300 },
   activationEnergy: 55,
+  mixTime: 2,
   leastBuild: 0.5,
   mostBuild: 10,
   largestGrain: 0.1,

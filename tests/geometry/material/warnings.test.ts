@@ -3,6 +3,7 @@ import type { FillMap } from '../../../geometry/fill/fill-map.ts';
 import type { Region } from '../../../geometry/fill/region.ts';
 import type { Job } from '../../../geometry/job/job.ts';
 import { cautions } from '../../../geometry/material/cautions.ts';
+import { coatNeed } from '../../../geometry/material/coat.ts';
 import { fillerNeed } from '../../../geometry/material/filler.ts';
 import { materialWarnings } from '../../../geometry/material/warnings.ts';
 import { COAT, FILLER, REPAIR } from './generic-materials.ts';
@@ -14,6 +15,7 @@ const JOB: Job = {
   filler: FILLER,
   coat: COAT,
   repair: REPAIR,
+  rotor: null,
   surface: null,
   unsupported: [],
 };
@@ -22,7 +24,12 @@ const NOTHING = { netVolume: 0, filledArea: 0, deepestFill: 0, runs: [] };
 function warningsOf(job: Partial<Job>, regions: readonly Region[] = [], allowance = 0, netVolume = 0) {
   const whole = { ...JOB, ...job };
   const fill: FillMap = { label: new Int32Array(0), regions, allowance };
-  return materialWarnings(whole, [fill], fillerNeed({ ...NOTHING, netVolume }, whole.filler, REPAIR, null));
+  return materialWarnings(
+    whole,
+    [fill],
+    fillerNeed({ ...NOTHING, netVolume }, whole.filler, REPAIR, whole.surface),
+    coatNeed({ area: 1000, leftVolume: 0 }, whole.coat, REPAIR, whole.surface),
+  );
 }
 
 const region = (id: string, deepest: number, action: 'fill' | 'leave' = 'fill'): Region => ({
@@ -52,6 +59,46 @@ describe('materialWarnings', () => {
     const [coat] = warningsOf({ coat: { ...COAT, density: 1.9e-3 } });
     expect(coat).toMatchObject({ code: 'coat-density', field: 'coat.density' });
     expect(coat.text).toContain('1.90 g/cm3, is 12 % more than A, B and the ratio give, 1.70 g/cm3');
+  });
+
+  it('says by what density the masses of A and B go when neither has its own', () => {
+    const filler = { ...FILLER, densityA: null, densityB: null };
+    expect(warningsOf({ filler }, [], 0, 1000)).toEqual([
+      {
+        code: 'filler-part-masses',
+        field: 'filler.densityA',
+        text: 'The densities of A and B of the filler are not given, so their masses are worked out as if both had that of the mix, 2.30 g/cm3. Measure A and B out by volume, or enter both densities from the data sheet.',
+      },
+    ]);
+    const coat = { ...COAT, densityA: null, densityB: null };
+    expect(warningsOf({ coat }).map(({ code, field }) => [code, field])).toEqual([
+      ['coat-part-masses', 'coat.densityA'],
+    ]);
+    // Nothing to mix, nothing to weigh.
+    expect(warningsOf({ filler })).toEqual([]);
+    expect(warningsOf({ coat: { ...coat, coats: 0 } })).toEqual([]);
+  });
+
+  it('warns when the filler sets before it is mixed', () => {
+    // Workshop rule: 16 min at 25 degC are 16 / 2^3 = 2 min at 55 degC, as long as mixing takes.
+    const quick = {
+      ...FILLER,
+      activationEnergy: null,
+      workingTime: { minutes: 16, at: 25, mass: null },
+      mixTime: 2,
+    };
+    expect(warningsOf({ filler: quick, surface: 55 }, [], 0, 1000)).toEqual([
+      {
+        code: 'mix-time',
+        field: 'filler.mixTime',
+        text: 'The filler stays workable for 2 min at 55 degC and takes 2 min to mix, so it sets before it is in place. Cool the part, or take a slower filler.',
+      },
+    ]);
+    expect(warningsOf({ filler: quick, surface: 54 }, [], 0, 1000)).toEqual([]);
+    expect(warningsOf({ filler: { ...quick, mixTime: null }, surface: 60 }, [], 0, 1000)).toEqual([]);
+    expect(warningsOf({ filler: quick, surface: 60 })).toEqual([]);
+    const [quoted] = warningsOf({ filler: { ...quick, mixTime: 20 } }, [], 0, 1000);
+    expect(quoted.text).toContain('16 min at 25 degC and takes 20 min to mix');
   });
 
   it('warns of fill thinner than the filler can be, counted from where the filler ends', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { bodyMesh } from '../../../geometry/part/body-mesh.ts';
+import { bodyMeshes } from '../../../geometry/part/body-mesh.ts';
 import { faceMesh } from '../../../geometry/part/face-mesh.ts';
-import type { Mesh } from '../../../geometry/part/mesh.ts';
+import type { BodyMesh, Mesh } from '../../../geometry/part/mesh.ts';
 import type { Part } from '../../../geometry/part/part.ts';
 import { wearPlate } from '../../../geometry/part/wear-plate.ts';
 import { toRadians } from '../../../geometry/units.ts';
@@ -13,9 +13,15 @@ const polygon = (n: number, r: number) => (n / 2) * r * r * Math.sin((2 * Math.P
 
 const round = (shape: Parameters<typeof plate>[0]): Part => wearPlate(plate(shape), 1);
 
+/** A plate's body is one piece. */
+function bodyMesh(part: Part): BodyMesh {
+  const [mesh] = bodyMeshes(part, { segments: 255 });
+  return mesh;
+}
+
 /** Body and faces together: the whole solid where no hole is cut. */
 function whole(part: Part): Mesh[] {
-  return [bodyMesh(part, { segments: 255 }), ...part.faces.map((face) => faceMesh(face))];
+  return [bodyMesh(part), ...part.faces.map((face) => faceMesh(face))];
 }
 
 // Checks B9.

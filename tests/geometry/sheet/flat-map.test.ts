@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { DepthMap } from '../../../geometry/depth/depth-map.ts';
 import { replay } from '../../../geometry/depth/replay.ts';
-import type { Mark, WearPlate } from '../../../geometry/job/job.ts';
+import type { Mark, WornPart } from '../../../geometry/job/job.ts';
 import type { Face } from '../../../geometry/part/face.ts';
-import { wearPlate } from '../../../geometry/part/wear-plate.ts';
+import { partOf } from '../../../geometry/part/part-of.ts';
 import { flatFrame, flatPoint } from '../../../geometry/sheet/flat-frame.ts';
 import { contourStep, flatMap } from '../../../geometry/sheet/flat-map.ts';
 import { toRadians } from '../../../geometry/units.ts';
@@ -13,8 +13,8 @@ import { WORN_JOB } from './worn-plate.ts';
 const [PLATE, WING] = WORN_JOB.parts;
 
 /** The faces of one plate and their maps, with these marks and no others. */
-function facesOf(plate: WearPlate, marks: readonly Mark[], cell = 0.8): { face: Face; map: DepthMap }[] {
-  return wearPlate(plate, cell).faces.map((face) => ({ face, map: replay(face, marks) }));
+function facesOf(plate: WornPart, marks: readonly Mark[], cell = 0.8): { face: Face; map: DepthMap }[] {
+  return partOf(plate, cell).faces.map((face) => ({ face, map: replay(face, marks) }));
 }
 
 const onFace = { face: 'face', blend: 'deepest' } as const;

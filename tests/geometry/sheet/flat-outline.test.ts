@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { wearPlate } from '../../../geometry/part/wear-plate.ts';
+import { partOf } from '../../../geometry/part/part-of.ts';
 import { flatFrame } from '../../../geometry/sheet/flat-frame.ts';
 import { flatOutline } from '../../../geometry/sheet/flat-outline.ts';
+import { plate as madePlate } from '../made.ts';
 import { areaOf, pointsOf } from './path-points.ts';
 import { WORN_JOB } from './worn-plate.ts';
 
-const [plate, wing] = WORN_JOB.parts.map((part) => wearPlate(part, 1).faces);
+const [plate, wing] = WORN_JOB.parts.map((part) => partOf(part, 1).faces);
 const outlineOf = (face: (typeof plate)[number]) => flatOutline(face, flatFrame(face));
 
 describe('flatOutline', () => {
@@ -47,13 +48,7 @@ describe('flatOutline', () => {
     expect(holes).toEqual([]);
     // The bore unrolled: 2 pi 60 x 18 mm, to the 0.01 mm of the path.
     expect(areaOf(pointsOf(edges[0])) / (2 * Math.PI * 60 * 18)).toBeCloseTo(1, 4);
-    const round = wearPlate(
-      {
-        ...WORN_JOB.parts[0],
-        shape: { kind: 'round', outerRadius: 160, boreRadius: 60, coneAngle: 0, holes: [] },
-      },
-      2,
-    );
+    const round = partOf(madePlate({ holes: [] }), 2);
     expect(outlineOf(round.faces[0])).toEqual({
       edges: ['M160 0A160 160 0 1 0 -160 0A160 160 0 1 0 160 0Z'],
       holes: ['M60 0A60 60 0 1 0 -60 0A60 60 0 1 0 60 0Z'],

@@ -107,6 +107,7 @@ export const WORN_JOB: Job = {
     overbuild: 0.3,
     overrules: [{ part: 'plate', face: 'face', point: [80, toRadians(180)], action: 'fill' }],
   },
+  rotor: null,
   surface: 20,
   unsupported: [],
 };

@@ -1,21 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { openSample, samples } from '../../../web/files/samples.ts';
+import { firstSample, openSample, SAMPLES, sampleJob } from '../../../web/files/samples.ts';
 import { jobStore } from '../../../web/job/job-store.ts';
 
 describe('the samples', () => {
-  it('are there, the worn flat plate first, and every one reads without a fault', () => {
-    expect(samples().length).toBeGreaterThan(1);
-    expect(samples()[0].name).toBe('scoured-plate');
-    for (const { job, title } of samples()) {
+  it('are there, the worn flat plate first, and every one reads without a fault', async () => {
+    expect(SAMPLES.length).toBeGreaterThan(1);
+    expect(SAMPLES[0].name).toBe('scoured-plate');
+    for (const { name, title } of SAMPLES) {
+      const job = await sampleJob(name);
+      expect(title).toBe(job.title);
       expect(title).not.toBe('');
       expect(job.parts[0].wear.length).toBeGreaterThan(0);
     }
+    expect(firstSample()).toEqual(await sampleJob('scoured-plate'));
   });
 
-  it('open as a step, so that nobody loses a job by looking', () => {
+  it('open as a step, so that nobody loses a job by looking', async () => {
     const before = jobStore.getState().job;
-    openSample(samples()[0]);
-    expect(jobStore.getState().job).toBe(samples()[0].job);
+    await openSample(SAMPLES[1]);
+    expect(jobStore.getState().job).toEqual(await sampleJob(SAMPLES[1].name));
     jobStore.getState().undo();
     expect(jobStore.getState().job).toBe(before);
   });

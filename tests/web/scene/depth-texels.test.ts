@@ -5,6 +5,7 @@ import { replay } from '../../../geometry/depth/replay.ts';
 import { depthTexels, wholeBlock, writeBlock } from '../../../web/scene/depth-texels.ts';
 import { sinkTexels, writeSink } from '../../../web/scene/sink-texels.ts';
 import { faceOf, patch, pit } from '../../geometry/made.ts';
+import { impellerPart } from '../../geometry/part/impellers.ts';
 
 describe('a depth map as half floats', () => {
   // The 3D library's own conversion reads them back. Half a unit in the last of 11 bits: 2^-11 of the value.
@@ -43,6 +44,25 @@ describe('a depth map as half floats', () => {
     }
     expect([...texels.data].filter((bits) => bits > 0).length).toBe(25);
   });
+
+  test.each(['vane-1/tip', 'vane-1/pressure', 'vane-1/leading-edge'])(
+    'every cell of a face that does not go round is taken over, to both its ends: %s',
+    (name) => {
+      const face = impellerPart({}, 0.5).faces.find((known) => known.name === name);
+      if (face === undefined) throw new Error(`no face ${name}`);
+      const map = createDepthMap(face.grid);
+      map.depth.fill(3);
+      const texels = depthTexels(face);
+      writeBlock(texels, map, wholeBlock(map));
+      const held = (cell: number) => face.cover === null || face.cover[cell] > 0;
+      const read = [...texels.data].map((bits) => DataUtils.fromHalfFloat(bits));
+      expect(read.filter((_, cell) => held(cell)).every((depth) => Math.abs(depth - 3) < 0.01)).toBe(true);
+      const sink = sinkTexels(texels, 12, 7);
+      writeSink(sink, wholeBlock(map));
+      const corners = [0, 6, 11 * 7].map((texel) => DataUtils.fromHalfFloat(sink.data[texel]));
+      for (const depth of corners) expect(depth).toBeGreaterThan(2);
+    },
+  );
 
   test.each([{}, { holes: [] }])('block by block gives what all at once gives: %o', (shape) => {
     const face = faceOf('face', shape, 2);

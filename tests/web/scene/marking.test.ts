@@ -14,11 +14,13 @@ import {
   finishMark,
   isBrushDown,
   isMarking,
+  marksFace,
   onDraft,
   takeCornerBack,
 } from '../../../web/scene/marking.ts';
 import { type ToolName, viewStore } from '../../../web/view/view-store.ts';
 import { liveFace } from '../../../web/wear/live-faces.ts';
+import { impellerJob } from '../tools/impellers.ts';
 import { jobOf, PLATES } from '../tools/plates.ts';
 
 const deg = (radius: number, degrees: number): FacePoint => [radius, toRadians(degrees)];
@@ -201,5 +203,101 @@ describe('the tool in hand', () => {
     stop();
     abandonMark();
     expect(heard).toBe(2);
+  });
+});
+
+describe('the edge tool', () => {
+  const onVane = (name: string) => {
+    const found = liveFace('impeller', name);
+    if (found === undefined) throw new Error(`no face ${name}`);
+    return found;
+  };
+  const press = (name: string, ...points: FacePoint[]) => {
+    beginMark(onVane(name), points[0]);
+    for (const point of points.slice(1)) drawMark(point);
+    finishMark(2, false);
+  };
+
+  beforeEach(() => {
+    jobStore.getState().open(impellerJob(), null);
+    viewStore.getState().set({ part: 'impeller', face: 'vane-1/pressure', selectedMark: null });
+    take('edge');
+  });
+
+  test('marks edges and tips and nothing else', () => {
+    expect(marksFace(onVane('vane-2/leading-edge'))).toBe(true);
+    expect(marksFace(onVane('vane-2/pressure'))).toBe(false);
+    press('vane-2/pressure', [40, 10], [80, 10]);
+    expect(marks()).toEqual([]);
+    take('brush');
+    expect(marksFace(onVane('vane-2/pressure'))).toBe(true);
+  });
+
+  test('shows its stretch while it is drawn, and leaves one mark in the hand of the list: one step', () => {
+    const before = steps();
+    beginMark(onVane('vane-2/leading-edge'), [5, 0]);
+    drawMark([25, 0]);
+    expect(draft()).toMatchObject({ kind: 'box' });
+    finishMark(2, false);
+    expect(draft()).toBeNull();
+    expect(marks()).toMatchObject([
+      {
+        kind: 'edge',
+        face: 'vane-2/leading-edge',
+        profile: [
+          [5, 2],
+          [25, 2],
+        ],
+      },
+    ]);
+    expect(steps()).toBe(before + 1);
+    expect(viewStore.getState()).toMatchObject({ selectedMark: 0, face: 'vane-2/leading-edge' });
+  });
+
+  test('a tap on the edge in hand sets a point of it, where there was one in its place', () => {
+    press('vane-2/leading-edge', [5, 0], [25, 0]);
+    viewStore.getState().set({ brush: { ...viewStore.getState().brush, depth: 6 } });
+    press('vane-2/leading-edge', [15, 1]);
+    press('vane-2/leading-edge', [25, -1]);
+    expect(marks()).toMatchObject([
+      {
+        profile: [
+          [5, 2],
+          [15, 6],
+          [25, 6],
+        ],
+      },
+    ]);
+    jobStore.getState().undo();
+    expect(marks()).toMatchObject([
+      {
+        profile: [
+          [5, 2],
+          [15, 6],
+          [25, 2],
+        ],
+      },
+    ]);
+  });
+
+  test('a tap on another edge is that whole edge', () => {
+    press('vane-2/leading-edge', [5, 0], [25, 0]);
+    press('vane-4/leading-edge', [15, 1]);
+    expect(marks()).toHaveLength(2);
+    expect(marks()[1]).toMatchObject({
+      face: 'vane-4/leading-edge',
+      profile: [
+        [0, 2],
+        [40, 2],
+      ],
+    });
+  });
+
+  test('called off it leaves nothing', () => {
+    beginMark(onVane('vane-2/tip'), [5, 0]);
+    drawMark([25, 0]);
+    abandonMark();
+    expect(marks()).toEqual([]);
+    expect(draft()).toBeNull();
   });
 });

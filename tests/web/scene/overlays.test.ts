@@ -268,10 +268,10 @@ describe('the scale of depth', () => {
   });
 
   test('wear is never drawn through the back', () => {
-    expect(drawnTimes(3, 4, 20)).toBe(3);
-    expect(drawnTimes(10, 4, 20)).toBe(4.5);
-    expect(drawnTimes(10, 30, 20)).toBe(1);
-    expect(drawnTimes(10, 0, 20)).toBe(10);
+    expect(drawnTimes(3, 4 / 20)).toBe(3);
+    expect(drawnTimes(10, 4 / 20)).toBe(4.5);
+    expect(drawnTimes(10, 30 / 20)).toBe(1);
+    expect(drawnTimes(10, 0)).toBe(10);
   });
 
   test('numbers are in the units of the screen', () => {

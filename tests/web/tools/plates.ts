@@ -3,7 +3,7 @@ import type { JobFile, MarkFile, WearPlateFile } from '../../../geometry/job/job
 import { measured } from '../../../geometry/job/measured.ts';
 import type { Face } from '../../../geometry/part/face.ts';
 import type { Part } from '../../../geometry/part/part.ts';
-import { wearPlate } from '../../../geometry/part/wear-plate.ts';
+import { partOf as builtPart } from '../../../geometry/part/part-of.ts';
 
 const ROUND: WearPlateFile = {
   id: 'plate',
@@ -54,7 +54,7 @@ export function jobOf(plate: WearPlateFile, wear: readonly MarkFile[] = []): Job
 
 /** The part at a cell of 1 mm, coarse enough for many tries. */
 export function partOf(plate: WearPlateFile): Part {
-  return wearPlate(measured(jobOf(plate)).parts[0], 1);
+  return builtPart(measured(jobOf(plate)).parts[0], 1);
 }
 
 export function faceNamed(part: Part, name: string): Face {

@@ -15,6 +15,7 @@ import {
   marksPressed,
   onTouched,
 } from '../../../web/wear/live-faces.ts';
+import { IMPELLER, impellerJob } from '../tools/impellers.ts';
 import { jobOf, PLATES } from '../tools/plates.ts';
 
 const pitAt = (radius: number, face = 'face'): MarkFile => ({
@@ -143,5 +144,68 @@ describe('live depth maps', () => {
     stop();
     announceTouched(live(), block);
     expect(heard).toEqual(['face 3']);
+  });
+});
+
+describe('live depth maps of an impeller', () => {
+  const onVane = (face: string) => {
+    const found = liveFace('impeller', face);
+    if (found === undefined) throw new Error(`no face ${face}`);
+    return found;
+  };
+  const pit = (face: string): MarkFile => ({
+    kind: 'pit',
+    face,
+    at: [60, 12],
+    diameter: 10,
+    depth: 2,
+    form: 'bowl',
+  });
+  const isWorn = (face: string) => onVane(face).map.depth.some((depth) => depth > 0);
+
+  beforeEach(() => store().open(impellerJob([pit('vane-*/pressure')]), null));
+
+  test('a mark of every vane is in the map of each', () => {
+    const worn = liveFaces().filter(({ map }) => map.depth.some((depth) => depth > 0));
+    expect(worn.map(({ face }) => face.name)).toEqual([1, 2, 3, 4, 5].map((k) => `vane-${k}/pressure`));
+    expect(isEqual(worn[0].map.depth, worn[4].map.depth)).toBe(true);
+  });
+
+  test('a mark of one vane more changes that face alone', () => {
+    const before = liveFaces();
+    addMark('impeller', pit('vane-3/suction'));
+    const changed = liveFaces().filter((live, i) => live !== before[i]);
+    expect(changed.map(({ face }) => face.name)).toEqual(['vane-3/suction']);
+    expect(changed[0].map).toBe(onVane('vane-3/suction').map);
+    expect([isWorn('vane-3/suction'), isWorn('vane-2/suction')]).toEqual([true, false]);
+  });
+
+  test('a mark that goes to every vane is taken over by each of them, and undone', () => {
+    addMark('impeller', pit('vane-3/suction'));
+    const edit = (face: string) =>
+      store().edit('copy', (job) => ({
+        ...job,
+        parts: job.parts.map((part) => ({ ...part, wear: [part.wear[0], pit(face)] })),
+      }));
+    edit('vane-*/suction');
+    expect([1, 2, 3, 4, 5].map((k) => isWorn(`vane-${k}/suction`))).toEqual([true, true, true, true, true]);
+    store().undo();
+    expect([1, 2, 3, 4, 5].map((k) => isWorn(`vane-${k}/suction`))).toEqual([
+      false,
+      false,
+      true,
+      false,
+      false,
+    ]);
+  });
+
+  test('another number of vanes makes another part', () => {
+    const before = livePart('impeller');
+    store().edit('vanes', (job) => ({
+      ...job,
+      parts: [{ ...IMPELLER, wear: job.parts[0].wear, vanes: { ...IMPELLER.vanes, count: 7 } }],
+    }));
+    expect(livePart('impeller')?.part).not.toBe(before?.part);
+    expect(isWorn('vane-7/pressure')).toBe(true);
   });
 });

@@ -4,13 +4,8 @@ import { jobStore } from '../../../web/job/job-store.ts';
 import { putBrushDown } from '../../../web/tools/brush.ts';
 import { addMark } from '../../../web/wear/add-mark.ts';
 import { announceTouched, claimPressed, type LiveFace, liveFace } from '../../../web/wear/live-faces.ts';
-import {
-  dropStroke,
-  liveTotals,
-  notePointerDepth,
-  takeStroke,
-  watchFace,
-} from '../../../web/wear/live-totals.ts';
+import { dropStroke, notePointerDepth, takeStroke, watchFace } from '../../../web/wear/live-totals.ts';
+import { liveTotals } from '../../../web/wear/live-totals-store.ts';
 import { estimateStore } from '../../../web/worker/estimate-client.ts';
 import { jobOf, PLATES } from '../tools/plates.ts';
 

@@ -38,6 +38,8 @@ function shapeOf(mark, face) {
       const form = mark.edge === 'soft' ? (s) => depth * (1 - s * s) ** 2 : () => depth;
       return brush(pathOn(mark.path, face, mark.radius), mark.radius, form, face, mark.path);
     }
+    case 'edge':
+      return edge(mark, face);
     case 'smooth': {
       const form = (s) => mark.strength * (1 - s * s) ** 2;
       return brush(pathOn(mark.path, face, mark.radius), mark.radius, form, face, []);
@@ -119,6 +121,20 @@ function patch(mark, face) {
       const second = face.kind === 'polar' ? Math.atan2(v, u) : v;
       const along = spans[0](first);
       return Number.isNaN(along) || Number.isNaN(spans[1](second)) ? NaN : d1 + (d2 - d1) * along;
+    },
+  };
+}
+
+/** Loss against the face's first coordinate, straight between the points of the profile, the same all the way across. */
+function edge({ profile }, face) {
+  return {
+    reach: [profile[0][0] - 1, profile.at(-1)[0] + 1, -FAR, FAR],
+    corners: profile.map(([p]) => face.from([p, 0])),
+    depthAt: (u) => {
+      const i = profile.findIndex(([p], k) => k > 0 && u <= p);
+      if (i < 0 || u < profile[0][0]) return NaN;
+      const [[p, a], [q, b]] = [profile[i - 1], profile[i]];
+      return a + ((b - a) * (u - p)) / (q - p);
     },
   };
 }

@@ -57,9 +57,9 @@ const marksNear = (marks, [u0, u1, v0, v1], pad = 3) =>
 
 /**
  * A region sampled again on a finer grid of its own, at most a million and a half squares. Null where that is hardly finer, or where a
- * smoothing brush had a part in it.
+ * smoothing brush had a part in it. `add` adds up the samples.
  */
-export function refined({ face, du, dv }, marks, allowance, coarse) {
+export function refined({ face, du, dv }, marks, allowance, coarse, add = sums) {
   const pad = 0.6 + 2 * Math.max(du, dv);
   const [u0, u1, v0, v1] = coarse.box.map((edge, i) => edge + (i % 2 === 0 ? -pad : pad));
   const [wide, high] = [u1 - u0, v1 - v0];
@@ -70,7 +70,7 @@ export function refined({ face, du, dv }, marks, allowance, coarse) {
   const depth = depths(grid, marksNear(marks, coarse.box));
   const { label, count } = flood(grid, depth);
   const number = labelNear(grid, label, ...coarse.peak);
-  return number > 0 ? sums(grid, depth, allowance, label, count)[number] : null;
+  return number > 0 ? add(grid, depth, allowance, label, count)[number] : null;
 }
 
 const WAYS = Array.from({ length: 24 }, (_, i) => [
@@ -78,18 +78,22 @@ const WAYS = Array.from({ length: 24 }, (_, i) => [
   Math.sin((i * Math.PI) / 12),
 ]);
 
-/** The deepest point: from the deepest sample, and from the corners of marks inside the region, by ever smaller steps uphill. */
-export function peak(face, marks, starts, step) {
-  let best = [0, 0, -1];
+/** The deepest point: from the deepest sample, and from the corners of marks inside the region. */
+export const peak = (face, marks, starts, step) =>
+  uphill(face, (u, v) => depthAt(face, marks, u, v), starts, step);
+
+/** Where on a face `height(u, v)` is greatest, [u, v, height], from the best of the starts by ever smaller steps. */
+export function uphill(face, height, starts, step) {
+  let best = [0, 0, -Infinity];
   for (const [su, sv] of starts) {
     let [u, v] = [su, sv];
-    let d = face.inside(u, v) ? depthAt(face, marks, u, v) : -1;
+    let d = face.inside(u, v) ? height(u, v) : -Infinity;
     for (let s = step; s > 1e-5; s /= 2)
       for (let moved = true; moved; ) {
         moved = false;
         for (const [a, b] of WAYS.map(([x, y]) => [x * s, y * s]))
           if (face.inside(u + a, v + b)) {
-            const here = depthAt(face, marks, u + a, v + b);
+            const here = height(u + a, v + b);
             if (here > d + 1e-12) {
               [u, v, d, moved] = [u + a, v + b, here, true];
               break;

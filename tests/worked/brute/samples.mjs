@@ -29,9 +29,12 @@ export function squares(face, step, bounds = face.bounds) {
   return { face, u0, v0, du, dv, columns, rows, u, v, on, wraps, cell: du * dv * face.stretch };
 }
 
-/** Wear marks of a plate that lie on a face, in order. */
-export const marksOn = (plate, face) =>
-  plate.wear.filter((mark) => mark.face === face.name).map((mark) => readyMark(mark, face));
+/** Whether a name, with a star for any vane's number, stands for this one. */
+export const namedBy = (pattern, name) => new RegExp(`^${pattern.replaceAll('*', '.*')}$`).test(name);
+
+/** Wear marks of a part that lie on a face, in order. */
+export const marksOn = (part, face) =>
+  part.wear.filter((mark) => namedBy(mark.face, face.name)).map((mark) => readyMark(mark, face));
 
 /** Depth at every sample, clamped to the wall. */
 export function depths(grid, marks) {
@@ -43,7 +46,8 @@ export function depths(grid, marks) {
         depth[i] = mark.after(grid.u[i], grid.v[i], depth[i]);
       });
   }
-  for (let i = 0; i < depth.length; i += 1) depth[i] = grid.on[i] ? Math.min(depth[i], grid.face.wall) : 0;
+  for (let i = 0; i < depth.length; i += 1)
+    depth[i] = grid.on[i] ? Math.min(depth[i], wallAt(grid.face, grid.u[i], grid.v[i])) : 0;
   return depth;
 }
 
@@ -51,8 +55,11 @@ export function depths(grid, marks) {
 export function depthAt(face, marks, u, v) {
   let d = 0;
   for (const mark of marks) d = mark.after(u, v, d);
-  return Math.min(d, face.wall);
+  return Math.min(d, wallAt(face, u, v));
 }
+
+/** Metal behind a point: the same all over a plate's face, not so on a vane. */
+const wallAt = (face, u, v) => face.wallAt?.(u, v) ?? face.wall;
 
 function eachNear(grid, [ulo, uhi, vlo, vhi], visit) {
   const clip = (x, most) => Math.min(most, Math.max(0, x));

@@ -3,10 +3,9 @@ import { cornerCorrection } from './corner.mjs';
 import { facesOf } from './faces.mjs';
 import { flood, labelNear, squareAt } from './flood.mjs';
 import { byMarksAlone, peak, refined, sums } from './regions.mjs';
-import { depthAt, depths, marksOn, squares } from './samples.mjs';
+import { depthAt, depths, marksOn, namedBy, squares } from './samples.mjs';
 
-export const matches = (patterns, name) =>
-  patterns.some((p) => new RegExp(`^${p.replaceAll('*', '.*')}$`).test(name));
+export const matches = (patterns, name) => patterns.some((p) => namedBy(p, name));
 export const total = (list, of) => list.reduce((sum, one) => sum + of(one), 0);
 
 function wornFace(plate, face, repair, lots) {

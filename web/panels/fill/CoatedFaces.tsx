@@ -1,45 +1,31 @@
-import { isListed } from '../../../geometry/fill/fill-map.ts';
 import { wholeRepair } from '../../../geometry/job/defaults.ts';
-import type { JobFile } from '../../../geometry/job/job-file.ts';
 import { SwitchField } from '../../fields/SwitchField.tsx';
 import { useJob } from '../../job/job-store.ts';
-import { plateFaces } from '../wear/face-words.ts';
+import { coatedGroups, isCoated, withCoated } from './coated-groups.ts';
 
-/** Which faces are coated, face by face. */
+/** Which faces are coated: face by face on a plate, kind by kind on an impeller. */
 export function CoatedFaces() {
   const job = useJob((state) => state.job);
   const edit = useJob((state) => state.edit);
   const patterns = wholeRepair(job.repair).coatedFaces;
-  const faces = facesOf(job);
-  const coated = faces.filter(({ part, face }) => isListed(patterns, part, face));
-  const set = (part: string, face: string, isOn: boolean) => {
-    const chosen = faces.filter((known) =>
-      known.part === part && known.face === face ? isOn : coated.includes(known),
-    );
-    const coatedFaces =
-      chosen.length === faces.length ? ['*:*'] : chosen.map((known) => `${known.part}:${known.face}`);
-    return edit('coated faces', (old) => ({ ...old, repair: { ...old.repair, coatedFaces } }));
-  };
+  const groups = coatedGroups(job);
   const isOnlyPart = job.parts.length === 1;
   return (
     <fieldset className="coated">
       <legend className="field-label">Coat</legend>
-      {faces.map(({ part, face, label }) => (
+      {groups.map((group) => (
         <SwitchField
-          key={`${part}:${face}`}
-          label={isOnlyPart ? label : `${part}, ${label.toLowerCase()}`}
-          value={coated.some((known) => known.part === part && known.face === face)}
-          onCommit={(isOn) => set(part, face, isOn)}
+          key={`${group.part}:${group.face}`}
+          label={isOnlyPart ? group.label : `${group.part}, ${group.label.toLowerCase()}`}
+          value={isCoated(patterns, group)}
+          onCommit={(isOn) =>
+            edit('coated faces', (old) => ({
+              ...old,
+              repair: { ...old.repair, coatedFaces: withCoated(patterns, groups, group, isOn) },
+            }))
+          }
         />
       ))}
     </fieldset>
-  );
-}
-
-function facesOf(job: JobFile) {
-  return job.parts.flatMap((part) =>
-    part.kind === 'wear-plate'
-      ? plateFaces(part).map(({ value, label }) => ({ part: part.id, face: value, label }))
-      : [],
   );
 }

@@ -1,9 +1,8 @@
 import type { WearPlateFile } from '../../../geometry/job/job-file.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
-import { OptionalQuantity } from '../OptionalQuantity.tsx';
 import { BoltCircles } from './BoltCircles.tsx';
-import { MetalField } from './MetalField.tsx';
+import { MetalSection } from './MetalSection.tsx';
 import { OutlineFields } from './OutlineFields.tsx';
 import { asOutline, asRound } from './part-edits.ts';
 import { RoundFields } from './RoundFields.tsx';
@@ -49,29 +48,7 @@ export function PlateForm({ plate, index }: PlateFormProps) {
         <OutlineFields outline={plate.outline} path={`${path}.outline`} edit={edit} />
       )}
       <BoltCircles plate={plate} path={`${path}.boltHoles`} edit={edit} />
-      <section className="section">
-        <h2>Metal</h2>
-        <div className="rows">
-          <MetalField plate={plate} path={path} edit={edit} />
-          <OptionalQuantity
-            label="Least thickness"
-            known="Check the wall left against a least thickness"
-            quantity="length"
-            path={`${path}.leastThickness`}
-            value={plate.leastThickness}
-            start={Math.round(plate.thickness / 2)}
-            min={0}
-            onCommit={(least) =>
-              edit(
-                'least thickness',
-                ({ leastThickness, ...old }) =>
-                  least === undefined ? old : { ...old, leastThickness: least },
-                `${path}.leastThickness`,
-              )
-            }
-          />
-        </div>
-      </section>
+      <MetalSection part={plate} index={index} startLeast={Math.round(plate.thickness / 2)} />
     </>
   );
 }

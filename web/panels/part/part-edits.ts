@@ -1,35 +1,57 @@
 /** Changes to the parts of a job. Pure: each takes a job and gives the new one; the job store refuses what brings faults. */
 import type {
   BoltCircleFile,
+  ImpellerFile,
   JobFile,
   OutlineFile,
   PartFile,
   WearPlateFile,
 } from '../../../geometry/job/job-file.ts';
 import { newPlateJob } from '../../../geometry/job/new-plate-job.ts';
+import { newImpeller } from './new-impeller.ts';
 
-export type PartChange = (plate: WearPlateFile) => WearPlateFile;
+export type PlateChange = (plate: WearPlateFile) => WearPlateFile;
+export type ImpellerChange = (impeller: ImpellerFile) => ImpellerFile;
 
 /** The job with one plate changed; a part of another kind stays as it is. */
-export function withPlate(job: JobFile, index: number, change: PartChange): JobFile {
-  const parts = job.parts.map((part, i) => (i === index && part.kind === 'wear-plate' ? change(part) : part));
-  return { ...job, parts };
+export function withPlate(job: JobFile, index: number, change: PlateChange): JobFile {
+  return withPart(job, index, (part) => (part.kind === 'wear-plate' ? change(part) : part));
 }
 
-/** The job with one more plate, a usual one to be typed over, and its id. */
-export function withNewPlate(job: JobFile): { readonly job: JobFile; readonly id: string } {
-  const [plate] = newPlateJob().parts;
+/** The same with an impeller. */
+export function withImpeller(job: JobFile, index: number, change: ImpellerChange): JobFile {
+  return withPart(job, index, (part) => (part.kind === 'impeller' ? change(part) : part));
+}
+
+/** What a change is to a part of any kind. */
+export function withPart(job: JobFile, index: number, change: (part: PartFile) => PartFile): JobFile {
+  return { ...job, parts: job.parts.map((part, i) => (i === index ? change(part) : part)) };
+}
+
+/** The job with one more part, a usual one to be typed over, and its id. */
+export function withNewPart(
+  job: JobFile,
+  kind: PartFile['kind'],
+): { readonly job: JobFile; readonly id: string } {
+  const part = kind === 'impeller' ? newImpeller() : newPlateJob().parts[0];
   const taken = new Set(job.parts.map(({ id }) => id));
-  let id = plate.id;
-  for (let number = 2; taken.has(id); number++) id = `${plate.id}-${number}`;
-  return { job: { ...job, parts: [...job.parts, { ...plate, id }] }, id };
+  let id = part.id;
+  for (let number = 2; taken.has(id); number++) id = `${part.id}-${number}`;
+  return { job: { ...job, parts: [...job.parts, { ...part, id }] }, id };
 }
 
+/** The job without a part, and without what it says of that part alone. */
 export function withoutPart(job: JobFile, index: number): JobFile {
   const { id } = job.parts[index];
-  const parts = job.parts.filter((_, i) => i !== index);
+  const { rotor, clearance, ...rest } = job;
   const overrule = job.repair?.overrule?.filter(({ at }) => at.split(':')[0] !== id);
-  return overrule === undefined ? { ...job, parts } : { ...job, parts, repair: { ...job.repair, overrule } };
+  return {
+    ...rest,
+    parts: job.parts.filter((_, i) => i !== index),
+    ...(overrule !== undefined && { repair: { ...job.repair, overrule } }),
+    ...(rotor !== undefined && rotor.part !== id && { rotor }),
+    ...(clearance !== undefined && clearance.plate !== id && clearance.impeller !== id && { clearance }),
+  };
 }
 
 /** The part under another name, wherever the job speaks of it. */
@@ -100,4 +122,15 @@ export function boltCircleChoices(plate: WearPlateFile): readonly BoltCircleFile
     holeDiameter,
     startAngle: 0,
   }));
+}
+
+/** An impeller without its shroud: hub and vanes alone. What was marked on the shroud goes with it. */
+export function asOpen(impeller: ImpellerFile): ImpellerFile {
+  const wear = impeller.wear.filter(({ face }) => !face.startsWith('shroud/'));
+  return { ...impeller, shroudThickness: 0, wear };
+}
+
+/** An open impeller with a shroud behind its vanes, as thick as is usual for its size. */
+export function asSemiOpen(impeller: ImpellerFile): ImpellerFile {
+  return { ...impeller, shroudThickness: Math.max(1, Math.round(impeller.outerDiameter / 30)) };
 }

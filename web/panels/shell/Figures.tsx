@@ -1,6 +1,6 @@
 import { TriangleAlert } from 'lucide-react';
 import { useView } from '../../view/view-store.ts';
-import { useLiveTotals } from '../../wear/live-totals.ts';
+import { useLiveTotals } from '../../wear/live-totals-store.ts';
 import { useEstimate } from '../../worker/estimate-client.ts';
 import { estimatedFigures, type Figure, figureSet } from './figure-set.ts';
 import { liveFigures } from './live-figures.ts';

@@ -1,7 +1,7 @@
 import { ChevronDown } from 'lucide-react';
 import { Button, Header, Menu, MenuItem, MenuSection, MenuTrigger } from 'react-aria-components';
 import { chooseFile } from '../../files/open-job.ts';
-import { openSample, samples } from '../../files/samples.ts';
+import { openSample, SAMPLES } from '../../files/samples.ts';
 import { saveJob } from '../../files/save-job.ts';
 import { MenuPopover } from '../MenuPopover.tsx';
 import { startOwn } from './start-own.ts';
@@ -32,12 +32,12 @@ export function FileMenu() {
           </MenuItem>
           <MenuSection className="menu-section">
             <Header className="menu-header">Worked samples</Header>
-            {samples().map((sample) => (
+            {SAMPLES.map((sample) => (
               <MenuItem
                 key={sample.name}
                 className="menu-item"
                 textValue={sample.title}
-                onAction={() => openSample(sample)}
+                onAction={() => void openSample(sample)}
               >
                 <span className="menu-label">{sample.title}</span>
               </MenuItem>

@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import { samples } from '../../files/samples.ts';
+import { SAMPLES } from '../../files/samples.ts';
 import { useJob } from '../../job/job-store.ts';
 import { startOwn } from './start-own.ts';
 import './SampleNote.css';
@@ -7,7 +7,7 @@ import './SampleNote.css';
 /** Stands above the part while a worked sample is open that is in no file yet: look around, or start your own. */
 export function SampleNote() {
   const isSample = useJob(
-    ({ job, fileName }) => fileName === null && samples().some(({ title }) => title === job.title),
+    ({ job, fileName }) => fileName === null && SAMPLES.some(({ title }) => title === job.title),
   );
   if (!isSample) return null;
   return (

@@ -1,15 +1,13 @@
 import { lazy, Suspense, useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { useView } from '../../view/view-store.ts';
+import { Later } from './Later.tsx';
 import { StageGuard } from './StageGuard.tsx';
 import { useScreen } from './use-screen.ts';
 import './Stage.css';
 
 // The 3D library is by far the largest thing to load; words and figures do not wait for it.
 const PartView = lazy(async () => ({ default: (await import('../../scene/PartView.tsx')).PartView }));
-const FlatPicture = lazy(async () => ({
-  default: (await import('../../scene/FlatPicture.tsx')).FlatPicture,
-}));
 
 /** The part in 3D; on Wear its flat picture too, beside it where there is room and in its place where there is not. */
 export function Stage() {
@@ -39,18 +37,18 @@ export function Stage() {
         </ToggleButtonGroup>
       )}
       <StageGuard>
-        <Suspense fallback={<p className="quiet stage-wait">Drawing the part</p>}>
-          {showsPart && (
-            <div className="stage-view">
+        {showsPart && (
+          <div className="stage-view">
+            <Suspense fallback={<p className="quiet stage-wait">Drawing the part</p>}>
               <PartView />
-            </div>
-          )}
-          {showsFlat && (
-            <div className="stage-view stage-flat">
-              <FlatPicture />
-            </div>
-          )}
-        </Suspense>
+            </Suspense>
+          </div>
+        )}
+        {showsFlat && (
+          <div className="stage-view stage-flat">
+            <Later piece="flat" waiting={<p className="quiet stage-wait">Drawing the face</p>} />
+          </div>
+        )}
       </StageGuard>
     </div>
   );

@@ -1,8 +1,12 @@
 import type { JobFile } from '../../../geometry/job/job-file.ts';
+import type { BalanceResult } from '../../../geometry/sheet/balance-result.ts';
 import { counted, figure } from '../../../geometry/sheet/figure.ts';
 import type { PartResult, Result } from '../../../geometry/sheet/result.ts';
 import { formatQuantity } from '../../fields/format-quantity.ts';
 import { type ScreenUnits, shownUnit } from '../../fields/quantity-units.ts';
+import { faceLabel } from '../../view/face-label.ts';
+
+type Verdict = BalanceResult['verdict'];
 
 /** One of the five figures: `142` `mL`, with a few words below. */
 export interface Figure {
@@ -27,12 +31,18 @@ export interface FigureSource {
   readonly coat: number;
   readonly coats: number;
   readonly deepest: { readonly depth: number; readonly at: string } | null;
+  /** null when the job asks for no balance: the deepest wear stands in its place. */
+  readonly unbalance: {
+    readonly net: number;
+    readonly permissible: number;
+    readonly verdict: Verdict;
+  } | null;
   readonly thinnest: { readonly wall: number; readonly at: string; readonly least: number | null } | null;
 }
 
 /** The five figures as they stand on the screen. */
 export function figureSet(source: FigureSource, units: ScreenUnits): readonly Figure[] {
-  const { isAbout, putty, mixes, partA, partB, coat, coats, deepest, thinnest } = source;
+  const { isAbout, putty, mixes, partA, partB, coat, coats, deepest, unbalance, thinnest } = source;
   const about = isAbout ? 'about, ' : '';
   const length = (size: number) => formatQuantity(size, 'length', units);
   const unit = shownUnit('length', units).symbol;
@@ -61,13 +71,21 @@ export function figureSet(source: FigureSource, units: ScreenUnits): readonly Fi
       unit: 'mL',
       note: coat > 0 ? `${about}in ${counted(coats, 'coat', 'coats')}` : 'No coat',
     },
-    {
-      label: 'Deepest wear',
-      short: 'Deepest',
-      value: deepest === null ? '0' : length(deepest.depth),
-      unit,
-      note: deepest === null ? 'Nothing marked' : deepest.at,
-    },
+    unbalance === null
+      ? {
+          label: 'Deepest wear',
+          short: 'Deepest',
+          value: deepest === null ? '0' : length(deepest.depth),
+          unit,
+          note: deepest === null ? 'Nothing marked' : deepest.at,
+        }
+      : {
+          label: 'Unbalance',
+          value: amount(unbalance.net),
+          unit: 'g·mm',
+          isBad: unbalance.verdict !== 'within',
+          note: `${VERDICTS[unbalance.verdict]}, limit ${figure(unbalance.permissible)}`,
+        },
     {
       label: 'Thinnest wall',
       short: 'Thinnest',
@@ -78,6 +96,8 @@ export function figureSet(source: FigureSource, units: ScreenUnits): readonly Fi
     },
   ];
 }
+
+const VERDICTS: Readonly<Record<Verdict, string>> = { within: 'Within', check: 'Check', over: 'Over' };
 
 const amount = (value: number): string => (value === 0 ? '0' : figure(value));
 
@@ -93,7 +113,7 @@ function wallNote(
 
 /** The figures of the estimate. With several parts, the deepest wear and the thinnest wall of any of them. */
 export function estimatedFigures(result: Result, job: JobFile): FigureSource {
-  const { filler, coat, parts } = result;
+  const { filler, coat, parts, balance } = result;
   return {
     isAbout: false,
     putty: filler.volume,
@@ -103,6 +123,11 @@ export function estimatedFigures(result: Result, job: JobFile): FigureSource {
     coat: coat.volume,
     coats: coat.perCoat.length,
     deepest: deepestOf(parts),
+    unbalance: balance && {
+      net: balance.net.amount,
+      permissible: balance.permissible,
+      verdict: balance.verdict,
+    },
     thinnest: thinnestOf(parts, job),
   };
 }
@@ -127,5 +152,7 @@ function thinnestOf(parts: readonly PartResult[], job: JobFile): FigureSource['t
 }
 
 function on(part: string, face: string, parts: readonly PartResult[]): string {
-  return parts.length > 1 ? `${part}, ${face}` : `on the ${face}`;
+  const words = faceLabel(face);
+  if (parts.length > 1) return `${part}, ${words}`;
+  return face.startsWith('vane-') ? words : `on the ${words}`;
 }

@@ -1,7 +1,7 @@
 import { GENERIC_COAT, wholeRepair } from '../../../geometry/job/defaults.ts';
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import type { Result } from '../../../geometry/sheet/result.ts';
-import type { LiveTotals } from '../../wear/live-totals.ts';
+import type { LiveTotals } from '../../wear/live-totals-store.ts';
 import type { FigureSource } from './figure-set.ts';
 
 /**

@@ -2,6 +2,7 @@ import type { JobFile } from '../../../geometry/job/job-file.ts';
 import { counted } from '../../../geometry/sheet/figure.ts';
 import type { Result } from '../../../geometry/sheet/result.ts';
 import type { StepName } from '../../view/view-store.ts';
+import { startingRotor } from '../balance/starting-rotor.ts';
 import { isGeneric } from '../fill/generic.ts';
 
 /** What stands below the name of a step: what it holds, or what it still needs. */
@@ -41,9 +42,21 @@ export function stepNotes(
       (isGeneric(job.filler) || isGeneric(job.coat)
         ? { text: 'Data sheet', isNeed: true }
         : { text: counted(mixes, 'mix', 'mixes'), isNeed: false }),
+    balance: faults((path) => path.startsWith('rotor')) ?? balanceNote(job, result),
     sheet:
       warnings > 0
         ? { text: counted(warnings, 'warning', 'warnings'), isNeed: true }
         : { text: result === null ? 'Not yet' : 'Ready', isNeed: false },
   };
+}
+
+const VERDICTS = { within: 'Within', check: 'Check it', over: 'Over' } as const;
+
+function balanceNote(job: JobFile, result: Result | null): StepNote {
+  const verdict = result?.balance?.verdict;
+  if (verdict !== undefined) return { text: VERDICTS[verdict], isNeed: verdict !== 'within' };
+  if (job.rotor !== undefined) return { text: 'Not yet', isNeed: false };
+  return startingRotor(job.parts) === null
+    ? { text: 'Nothing turns', isNeed: false }
+    : { text: 'No rotor yet', isNeed: true };
 }

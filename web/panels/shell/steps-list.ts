@@ -6,10 +6,11 @@ export interface StepPlace {
   readonly label: string;
 }
 
-/** In the order of the work. Balance, Clearance, Plan and Test have their places between Fill and Sheet. */
+/** In the order of the work. Clearance, Plan and Test have their places between Balance and Sheet. */
 export const STEPS: readonly StepPlace[] = [
   { name: 'part', label: 'Part' },
   { name: 'wear', label: 'Wear' },
   { name: 'fill', label: 'Fill' },
+  { name: 'balance', label: 'Balance' },
   { name: 'sheet', label: 'Sheet' },
 ];

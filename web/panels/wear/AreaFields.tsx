@@ -10,9 +10,9 @@ import { faceNumbers } from './face-words.ts';
 type Area = Extract<MarkFile, { readonly kind: 'area' }>;
 
 /** A closed polygon on the face: its depth, and its corners as lines of two numbers. */
-export function AreaFields({ mark, plate, path, edit }: MarkFieldsProps<Area>) {
+export function AreaFields({ mark, part, path, edit }: MarkFieldsProps<Area>) {
   const units = useView((view) => view.units);
-  const numbers = faceNumbers(plate, mark.face);
+  const numbers = faceNumbers(part, mark.face);
   const kind: PointKind = [numbers[0].quantity, numbers[1].quantity];
   const columns = numbers.map(({ label, quantity }) => `${label} in ${shownUnit(quantity, units).symbol}`);
   return (

@@ -1,17 +1,17 @@
-import type { MarkFile, WearPlateFile } from '../../../geometry/job/job-file.ts';
+import type { MarkFile, PartFile } from '../../../geometry/job/job-file.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import type { MarkEdit } from './use-mark-edit.ts';
 
 /** What the fields of any kind of mark are given. */
 export interface MarkFieldsProps<Mark extends MarkFile> {
   readonly mark: Mark;
-  readonly plate: WearPlateFile;
+  readonly part: PartFile;
   /** Path of the mark in the job file. */
   readonly path: string;
   readonly edit: MarkEdit;
 }
 
-type Blended = Extract<MarkFile, { readonly kind: 'patch' | 'pit' | 'area' | 'stroke' }>;
+type Blended = Extract<MarkFile, { readonly kind: 'patch' | 'pit' | 'area' | 'stroke' | 'edge' }>;
 
 const BLENDS = [
   { value: 'deepest', label: 'Deepest' },

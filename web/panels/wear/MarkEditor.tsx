@@ -1,20 +1,31 @@
-import type { MarkFile, WearPlateFile } from '../../../geometry/job/job-file.ts';
+import type { MarkFile, PartFile } from '../../../geometry/job/job-file.ts';
 import { AreaFields } from './AreaFields.tsx';
+import type { MarkFieldsProps } from './BlendField.tsx';
+import { EdgeFields } from './EdgeFields.tsx';
 import { PatchFields } from './PatchFields.tsx';
 import { PitFields } from './PitFields.tsx';
 import { SmoothFields, StrokeFields } from './StrokeFields.tsx';
 import { type MarkPlace, pathOf, useMarkEdit } from './use-mark-edit.ts';
+import { VanesOfMark } from './VanesOfMark.tsx';
 
 interface MarkEditorProps {
   readonly mark: MarkFile;
-  readonly plate: WearPlateFile;
+  readonly part: PartFile;
   readonly place: MarkPlace;
 }
 
-/** The numbers of a mark, and how it meets what is there. */
-export function MarkEditor({ mark, plate, place }: MarkEditorProps) {
+/** The numbers of a mark, how it meets what is there, and on which vanes it is. */
+export function MarkEditor({ mark, part, place }: MarkEditorProps) {
   const edit = useMarkEdit(place);
-  const shared = { plate, edit, path: pathOf(place) };
+  return (
+    <>
+      <MarkFields mark={mark} part={part} path={pathOf(place)} edit={edit} />
+      <VanesOfMark mark={mark} part={part} edit={edit} />
+    </>
+  );
+}
+
+function MarkFields({ mark, ...shared }: MarkFieldsProps<MarkFile>) {
   switch (mark.kind) {
     case 'patch':
       return <PatchFields mark={mark} {...shared} />;
@@ -26,6 +37,8 @@ export function MarkEditor({ mark, plate, place }: MarkEditorProps) {
       return <StrokeFields mark={mark} {...shared} />;
     case 'smooth':
       return <SmoothFields mark={mark} {...shared} />;
+    case 'edge':
+      return <EdgeFields mark={mark} {...shared} />;
     default:
       return <p className="quiet">It stays in the job as it is.</p>;
   }

@@ -1,7 +1,7 @@
 import { ArrowDown, ArrowUp, ChevronRight, Trash2 } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
-import type { MarkFile, WearPlateFile } from '../../../geometry/job/job-file.ts';
+import type { MarkFile, PartFile } from '../../../geometry/job/job-file.ts';
 import { useView } from '../../view/view-store.ts';
 import { MarkEditor } from './MarkEditor.tsx';
 import { markSummary } from './mark-summary.ts';
@@ -9,7 +9,7 @@ import type { MarkPlace } from './use-mark-edit.ts';
 
 interface MarkRowProps {
   readonly mark: MarkFile;
-  readonly plate: WearPlateFile;
+  readonly part: PartFile;
   readonly place: MarkPlace;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
@@ -18,10 +18,10 @@ interface MarkRowProps {
 }
 
 /** One mark: its words, and while it is in hand its numbers and what can be done with it. */
-export function MarkRow({ mark, plate, place, isOpen, onToggle, onMove, onRemove }: MarkRowProps) {
+export function MarkRow({ mark, part, place, isOpen, onToggle, onMove, onRemove }: MarkRowProps) {
   const units = useView((view) => view.units);
   const row = useRef<HTMLLIElement>(null);
-  const { what, where } = markSummary(mark, plate, units);
+  const { what, where } = markSummary(mark, part, units);
   const panel = `mark-${place.at}`;
   // A mark can also be taken in hand on the part.
   useEffect(() => {
@@ -49,7 +49,7 @@ export function MarkRow({ mark, plate, place, isOpen, onToggle, onMove, onRemove
       </Button>
       {isOpen && (
         <div className="mark-open" id={panel}>
-          <MarkEditor mark={mark} plate={plate} place={place} />
+          <MarkEditor mark={mark} part={part} place={place} />
           <div className="buttons">
             <Button className="button" isDisabled={place.at === place.of - 1} onPress={() => onMove(1)}>
               <ArrowUp aria-hidden="true" />

@@ -7,8 +7,8 @@ import { faceNumbers } from './face-words.ts';
 type Patch = Extract<MarkFile, { readonly kind: 'patch' }>;
 
 /** A box in the face's two numbers, evenly deep or on a slope. */
-export function PatchFields({ mark, plate, path, edit }: MarkFieldsProps<Patch>) {
-  const numbers = faceNumbers(plate, mark.face);
+export function PatchFields({ mark, part, path, edit }: MarkFieldsProps<Patch>) {
+  const numbers = faceNumbers(part, mark.face);
   const isSloped = typeof mark.depth !== 'number';
   const [from, to] = typeof mark.depth === 'number' ? [mark.depth, mark.depth] : mark.depth;
   return (

@@ -14,8 +14,8 @@ const FORMS = [
 ] as const;
 
 /** A round hole in the face: where, how wide, how deep, how shaped. */
-export function PitFields({ mark, plate, path, edit }: MarkFieldsProps<Pit>) {
-  const numbers = faceNumbers(plate, mark.face);
+export function PitFields({ mark, part, path, edit }: MarkFieldsProps<Pit>) {
+  const numbers = faceNumbers(part, mark.face);
   return (
     <div className="rows">
       {([0, 1] as const).map((i) => (

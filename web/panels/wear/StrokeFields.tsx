@@ -59,7 +59,7 @@ export function SmoothFields({ mark, path, edit }: MarkFieldsProps<Smooth>) {
   );
 }
 
-function RadiusField({ mark, path, edit }: Omit<MarkFieldsProps<Stroke | Smooth>, 'plate'>) {
+function RadiusField({ mark, path, edit }: Omit<MarkFieldsProps<Stroke | Smooth>, 'part'>) {
   return (
     <QuantityField
       label="Brush radius"

@@ -1,5 +1,6 @@
-import { Brush, Circle, Pentagon, Rotate3d, Spline } from 'lucide-react';
+import { Brush, ChartSpline, Circle, Pentagon, Rotate3d, Spline } from 'lucide-react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import type { PartFile } from '../../../geometry/job/job-file.ts';
 import { type ToolName, useView, viewStore } from '../../view/view-store.ts';
 import './ToolBar.css';
 
@@ -9,15 +10,17 @@ const TOOLS = [
   { name: 'patch', label: 'Patch', Icon: Spline },
   { name: 'area', label: 'Area', Icon: Pentagon },
   { name: 'pit', label: 'Pit', Icon: Circle },
+  { name: 'edge', label: 'Edge', Icon: ChartSpline },
 ] as const satisfies readonly {
   readonly name: ToolName;
   readonly label: string;
   readonly Icon: typeof Brush;
 }[];
 
-/** What one finger does on the part. */
-export function ToolBar() {
+/** What one finger does on the part. Only an impeller has edges that wear back. */
+export function ToolBar({ part }: { readonly part: PartFile }) {
   const tool = useView((view) => view.tool);
+  const tools = TOOLS.filter(({ name }) => name !== 'edge' || part.kind === 'impeller');
   return (
     <ToggleButtonGroup
       className="tool-bar"
@@ -30,7 +33,7 @@ export function ToolBar() {
         if (chosen !== undefined) viewStore.getState().set({ tool: chosen.name });
       }}
     >
-      {TOOLS.map(({ name, label, Icon }) => (
+      {tools.map(({ name, label, Icon }) => (
         <ToggleButton key={name} id={name} className="tool">
           <Icon aria-hidden="true" />
           {label}

@@ -22,6 +22,7 @@ const HOW: Readonly<Record<ToolName, string>> = {
   brush: 'Paint on the part or on the flat picture. Two fingers turn the part.',
   patch: 'Drag from one corner of the worn patch to the other.',
   area: 'Tap the corners round the worn area. Close it at the first corner, or with a double tap.',
+  edge: 'Drag along an edge or a tip where it is eaten back, or tap it: all of it then. A tap on the edge in hand sets a point.',
   pit: 'Tap where the pit is. A soft edge makes it a bowl, a hard one flat.',
 };
 

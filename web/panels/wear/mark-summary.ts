@@ -2,6 +2,7 @@ import type { MarkFile, PartFile } from '../../../geometry/job/job-file.ts';
 import { counted } from '../../../geometry/sheet/figure.ts';
 import { formatQuantity } from '../../fields/format-quantity.ts';
 import type { ScreenUnits } from '../../fields/quantity-units.ts';
+import { faceLabel } from '../../view/face-label.ts';
 import { type FaceNumber, faceNumbers, numberText, valueText } from './face-words.ts';
 
 /** A mark in plain words: what it is, and then where and how deep. */
@@ -13,7 +14,7 @@ export interface MarkSummary {
 export function markSummary(mark: MarkFile, part: PartFile, units: ScreenUnits): MarkSummary {
   const [first, second] = faceNumbers(part, mark.face);
   const length = (size: number) => valueText(size, 'length', units);
-  const on = mark.face === 'face' ? '' : `, ${mark.face}`;
+  const on = mark.face === 'face' ? '' : `, ${faceLabel(mark.face)}`;
   switch (mark.kind) {
     case 'patch': {
       const [from, to] = typeof mark.depth === 'number' ? [mark.depth, mark.depth] : mark.depth;
@@ -47,7 +48,10 @@ export function markSummary(mark: MarkFile, part: PartFile, units: ScreenUnits):
         where: `radius ${length(mark.radius)}, strength ${Math.round(mark.strength * 100)} %`,
       };
     case 'edge':
-      return { what: `Edge loss${on}`, where: 'kept in the job, not worked out by this version' };
+      return {
+        what: `Edge loss${on}, up to ${length(Math.max(...mark.profile.map(([, loss]) => loss)))}`,
+        where: `${range(first, [mark.profile[0][0], mark.profile[mark.profile.length - 1][0]], units)}, ${counted(mark.profile.length, 'point', 'points')}`,
+      };
     case 'readings':
       return { what: `Gauge readings${on}`, where: 'kept in the job, not worked out by this version' };
     case 'scan':

@@ -8,7 +8,7 @@ import {
   asOutline,
   asRound,
   boltCircleChoices,
-  withNewPlate,
+  withNewPart,
   withoutPart,
   withPartRenamed,
   withPlate,
@@ -52,14 +52,14 @@ describe('a part under another name', () => {
 
 describe('one plate more and one less', () => {
   it('adds a sound plate under a name of its own, again and again', () => {
-    const twice = withNewPlate(withNewPlate(worn).job);
+    const twice = withNewPart(withNewPart(worn, 'wear-plate').job, 'wear-plate');
     expect(twice.id).toBe('plate-3');
     expect(twice.job.parts.map(({ id }) => id)).toEqual(['plate', 'plate-2', 'plate-3']);
     expect(checkJob(twice.job)).toEqual([]);
   });
 
   it('takes the overrules of a removed part along', () => {
-    const two = withNewPlate(worn).job;
+    const two = withNewPart(worn, 'wear-plate').job;
     const left = withoutPart(two, 0);
     expect(left.parts.map(({ id }) => id)).toEqual(['plate-2']);
     expect(left.repair?.overrule).toEqual([]);

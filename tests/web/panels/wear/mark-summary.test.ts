@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { MarkFile } from '../../../../geometry/job/job-file.ts';
 import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
 import { markSummary } from '../../../../web/panels/wear/mark-summary.ts';
+import { IMPELLER } from '../../tools/impellers.ts';
 
 const [plate] = newPlateJob().parts;
 const words = (mark: MarkFile, units: 'mm' | 'in' = 'mm') => {
@@ -47,6 +48,33 @@ describe('a mark in words', () => {
     ],
   ])('%j', (mark, expected) => {
     expect(words(mark)).toBe(expected);
+  });
+
+  it('names the face of an impeller in words', () => {
+    const say = (mark: MarkFile) => {
+      const { what, where } = markSummary(mark, IMPELLER, 'mm');
+      return `${what} | ${where}`;
+    };
+    expect(
+      say({
+        kind: 'edge',
+        face: 'vane-*/leading-edge',
+        profile: [
+          [0, 1],
+          [20, 4.5],
+          [40, 2],
+        ],
+      }),
+    ).toBe('Edge loss, all vanes, leading edge, up to 4.5 mm | height 0 to 40 mm, 3 points');
+    expect(
+      say({ kind: 'pit', face: 'vane-2/suction', at: [60, 12], diameter: 8, depth: 2, form: 'cone' }),
+    ).toBe('Pit, vane 2, suction side, 2 mm | 8 mm across, along 60 mm, height 12 mm');
+    expect(say({ kind: 'pit', face: 'vane-1/tip', at: [60, -1], diameter: 4, depth: 2, form: 'cone' })).toBe(
+      'Pit, vane 1, tip, 2 mm | 4 mm across, along 60 mm, across -1 mm',
+    );
+    expect(say({ kind: 'patch', face: 'shroud/front', first: [90, 120], second: [10, 40], depth: 2 })).toBe(
+      'Patch, front of the shroud, 2 mm | radius 90 to 120 mm, 10 to 40°',
+    );
   });
 
   it('speaks inches on a screen in inches', () => {

@@ -1,0 +1,157 @@
+import { thinnestWall, type WallLeft } from './clearance/wall-left.ts';
+import { type DepthMap, deepestOf } from './depth/depth-map.ts';
+import { type Reach, reachOf } from './depth/reach.ts';
+import { replay } from './depth/replay.ts';
+import { decideFill, type FillMap, isListed } from './fill/fill-map.ts';
+import type { Region } from './fill/region.ts';
+import type { Mark, Repair, WornPart } from './job/job.ts';
+import { added, combined, lostMetal, metalOf } from './moments/integrate.ts';
+import { sharedMetal } from './moments/shared-metal.ts';
+import { type Tally, tallyFace } from './moments/tally.ts';
+import type { Face } from './part/face.ts';
+import { type Metal, NO_METAL } from './part/metal.ts';
+import type { Corner, Part } from './part/part.ts';
+import type { Mm, Mm2, Mm3 } from './units.ts';
+
+export interface PartEstimate {
+  readonly id: string;
+  readonly part: Part;
+  readonly faces: readonly FaceEstimate[];
+  /** The marks that touch a cell of a face. */
+  readonly landed: ReadonlySet<Mark>;
+  /** Of all faces, deepest first. */
+  readonly regions: readonly MeasuredRegion[];
+  /** A corner that two worn faces share counts once, here and in what is filled. */
+  readonly lost: Metal;
+  readonly filled: Metal;
+  /** Wear left to the coat, on coated faces. */
+  readonly left: Metal;
+  readonly thinnest: WallLeft;
+}
+
+export interface MeasuredRegion extends Region {
+  readonly lostVolume: Mm3;
+  readonly fillVolume: Mm3;
+}
+
+export interface FaceEstimate {
+  readonly face: Face;
+  readonly map: DepthMap;
+  readonly fill: FillMap;
+  readonly tally: Tally;
+  readonly wornArea: Mm2;
+  readonly filledArea: Mm2;
+  readonly deepest: Mm;
+  /** The greatest depth of its map, damage or not. */
+  readonly reach: Mm;
+  /** The same place by place. */
+  readonly near: Reach;
+  /** Of this face alone; a corner shared with another face counts here in full. */
+  readonly lost: Metal;
+  readonly filled: Metal;
+  readonly left: Metal;
+  readonly coated: boolean;
+}
+
+/** Everything one part asks for: its marks replayed, its regions decided, its metal added up with corners counted once. */
+export function estimatePart(part: Part, worn: WornPart, repair: Repair): PartEstimate {
+  const landed = new Set<Mark>();
+  const faces = part.faces.map((face) =>
+    estimateFace(part.id, face, replay(face, worn.marks, landed), repair),
+  );
+  const coated = faces.filter((face) => face.coated);
+  const shared = part.corners.map((corner) => sharedAt(corner, faces));
+  const once = (pieces: readonly Metal[], twice: readonly Metal[]): Metal =>
+    combined(added(pieces), added(twice), -1);
+  return {
+    id: part.id,
+    part,
+    faces,
+    landed,
+    regions: faces.flatMap(measuredRegions).sort((a, b) => b.deepest - a.deepest),
+    lost: once(
+      faces.map(({ lost }) => lost),
+      shared.map(({ lost }) => lost),
+    ),
+    filled: once(
+      faces.map(({ filled }) => filled),
+      shared.map(({ filled }) => filled),
+    ),
+    left: once(
+      coated.map(({ left }) => left),
+      shared.map(({ left }) => left),
+    ),
+    thinnest: thinnestWall(part, (face) => estimateOf(faces, face).map),
+  };
+}
+
+function estimateFace(part: string, face: Face, map: DepthMap, repair: Repair): FaceEstimate {
+  const reach = deepestOf(map);
+  const fill = decideFill(part, face, map, repair);
+  const tally = tallyFace(face, map, fill);
+  return {
+    face,
+    map,
+    fill,
+    tally,
+    wornArea: sum(fill.regions, (region) => region.area),
+    filledArea: sum(fill.regions, (region) => (region.action === 'fill' ? region.area : 0)),
+    deepest: fill.regions.reduce((most, region) => Math.max(most, region.deepest), 0),
+    reach,
+    near: reachOf(map),
+    lost: reach > 0 ? lostMetal(face, map) : NO_METAL,
+    filled: metalOf(face, map, fill, 'fill'),
+    left: metalOf(face, map, fill, 'leave'),
+    coated: isListed(repair.coatedFaces, part, face.name),
+  };
+}
+
+/** What the faces of a corner share: of the metal lost, of the filler, and of what is left to the coat but counted twice or filled. */
+function sharedAt(corner: Corner, faces: readonly FaceEstimate[]): Record<'lost' | 'filled' | 'left', Metal> {
+  const over = estimateOf(faces, corner.over);
+  const all = ({ map, reach, near }: FaceEstimate) => ({ map, from: 0, reach, near, holds: () => true });
+  const of = ({ map, fill, near }: FaceEstimate, action: Region['action']) => ({
+    map,
+    near,
+    reach: fill.regions.reduce(
+      (most, region) => (region.action === action ? Math.max(most, region.deepest) : most),
+      0,
+    ),
+    from: action === 'fill' ? fill.allowance : 0,
+    holds: (cell: number) => fill.label[cell] > 0 && fill.regions[fill.label[cell] - 1].action === action,
+  });
+  const both = (a: Region['action'], b: Region['action'], counts: (side: FaceEstimate) => boolean) =>
+    sharedMetal(corner, of(over, a), (face) => {
+      const side = estimateOf(faces, face);
+      return counts(side) ? of(side, b) : null;
+    });
+  const left = [
+    ...(over.coated
+      ? [both('leave', 'leave', ({ coated }) => coated), both('leave', 'fill', () => true)]
+      : []),
+    both('fill', 'leave', ({ coated }) => coated),
+  ];
+  return {
+    lost: sharedMetal(corner, all(over), (face) => all(estimateOf(faces, face))),
+    filled: both('fill', 'fill', () => true),
+    left: added(left),
+  };
+}
+
+function estimateOf(faces: readonly FaceEstimate[], face: Face): FaceEstimate {
+  const found = faces.find((known) => known.face === face);
+  if (!found) throw new Error(`estimate: needs a face of the part, got ${face.name}`);
+  return found;
+}
+
+function measuredRegions({ fill, tally }: FaceEstimate): MeasuredRegion[] {
+  return fill.regions.map((region, i) => ({
+    ...region,
+    lostVolume: tally.lost[i],
+    fillVolume: tally.fill[i],
+  }));
+}
+
+function sum<T>(items: readonly T[], amount: (item: T) => number): number {
+  return items.reduce((total, item) => total + amount(item), 0);
+}
