@@ -29,7 +29,7 @@ test('a rotor over its limit is brought inside by a correction, and the command 
   // Nothing that is taken off for balance is wear: the putty stays what it was.
   expect(after.filler.volume).toBe(before.filler.volume);
 
-  await press(page, 'Undo');
+  await press(page, /^Undo: take/);
   await section.getByText('Over the limit').waitFor();
   expect(faults).toEqual([]);
 });

@@ -3,7 +3,7 @@ import { figure } from '../../geometry/sheet/figure.ts';
 import { useJob } from '../job/job-store.ts';
 import { useView } from '../view/view-store.ts';
 import { useEstimate } from '../worker/estimate-client.ts';
-import { balanceFigure } from './balance-figure.ts';
+import { balanceFigure, type Outline } from './balance-figure.ts';
 import type { OverlayProps } from './overlay-props.ts';
 import { useOverlay } from './use-overlay.ts';
 import './balance-arrow.css';
@@ -22,9 +22,10 @@ function Arrow({ live: { part }, viewport }: OverlayProps) {
   const head = useRef<SVGPathElement>(null);
   const label = useRef<SVGTextElement>(null);
   const taken = useRef<SVGPathElement>(null);
+  const hidden = useRef<SVGPathElement>(null);
   useOverlay(() => {
     if (balance === null) return;
-    const { project } = viewport.sight();
+    const { project, eye } = viewport.sight();
     const drawn = balanceFigure(part, balance);
     const path = (points: typeof drawn.limit, close: string) =>
       `M${points
@@ -38,7 +39,11 @@ function Arrow({ live: { part }, viewport }: OverlayProps) {
     circle.current?.setAttribute('d', path(drawn.limit, 'Z'));
     shaft.current?.setAttribute('d', path(drawn.shaft, ''));
     head.current?.setAttribute('d', path(drawn.head, 'Z'));
-    taken.current?.setAttribute('d', drawn.taken.map((ring) => path(ring, 'Z')).join(''));
+    // The back is seen through the part from the vane side, and the vane side from the back.
+    const isHidden = ({ isBehind }: Outline) => isBehind === eye[2] > 0;
+    const rings = (shown: readonly Outline[]) => shown.map(({ ring }) => path(ring, 'Z')).join('');
+    taken.current?.setAttribute('d', rings(drawn.taken.filter((outline) => !isHidden(outline))));
+    hidden.current?.setAttribute('d', rings(drawn.taken.filter(isHidden)));
     const [x, y] = project(drawn.word);
     label.current?.setAttribute('x', x.toFixed(1));
     label.current?.setAttribute('y', y.toFixed(1));
@@ -49,6 +54,7 @@ function Arrow({ live: { part }, viewport }: OverlayProps) {
     <g className="balance-arrow">
       <path className="balance-limit" ref={circle} />
       <path className="balance-taken" ref={taken} />
+      <path className="balance-taken balance-hidden" ref={hidden} />
       <path className="balance-shaft" ref={shaft} />
       <path className="balance-head" ref={head} />
       <text ref={label}>

@@ -11,7 +11,13 @@ export interface BalanceFigure {
   /** Where the figure stands. */
   readonly word: Vec3;
   /** Outlines of what is taken off or put on. */
-  readonly taken: readonly (readonly Vec3[])[];
+  readonly taken: readonly Outline[];
+}
+
+export interface Outline {
+  readonly ring: readonly Vec3[];
+  /** On the back of the shroud: seen through the part from the vane side. */
+  readonly isBehind: boolean;
 }
 
 /** The circle's radius as a share of the rotor's, and the longest an arrow gets. */
@@ -59,7 +65,12 @@ function sizesOf({ body, faces }: Part): { readonly radius: Mm; readonly top: Mm
 type Taken = BalanceResult['correction']['taken'][number]['correction'];
 
 /** Rings of holes and frames of sectors, where they are on the part. */
-function outlines(correction: Taken, part: Part): (readonly Vec3[])[] {
+function outlines(correction: Taken, part: Part): Outline[] {
+  const isBehind = correction.face === 'shroud/back';
+  return ringsOf(correction, part).map((ring) => ({ ring, isBehind }));
+}
+
+function ringsOf(correction: Taken, part: Part): (readonly Vec3[])[] {
   const depth = part.body.kind === 'impeller' ? part.body.shape.shroudThickness : 0;
   if (correction.kind === 'holes') {
     const { face, at, diameter } = correction;

@@ -40,8 +40,11 @@ test('the arrow is drawn to the scale of the permitted circle, where the vector 
 
 test('what is taken is drawn on the back of the shroud', () => {
   expect(figure.taken).toHaveLength(2);
-  for (const [, , z] of figure.taken.flat()) expect(z).toBe(-10);
-  const [hole] = figure.taken;
+  for (const { ring, isBehind } of figure.taken) {
+    expect(isBehind).toBe(true);
+    for (const [, , z] of ring) expect(z).toBe(-10);
+  }
+  const [{ ring: hole }] = figure.taken;
   const middle = [0, 1].map((k) => hole.reduce((sum, point) => sum + point[k], 0) / hole.length);
   expect(Math.hypot(middle[0], middle[1])).toBeCloseTo(120, 4);
 });

@@ -1,6 +1,6 @@
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import type { BalanceResult } from '../../../geometry/sheet/balance-result.ts';
-import { figure } from '../../../geometry/sheet/figure.ts';
+import { plain } from '../../../geometry/sheet/figure.ts';
 import { polarPoint } from './polar.ts';
 import { pullBands } from './pull-bands.ts';
 import './PullMap.css';
@@ -83,7 +83,7 @@ export function PullMap({ balance, job, density }: PullMapProps) {
             return (
               <text key={from} className="pull-word pull-value" x={x} y={y + 5}>
                 {value > 0 ? '+' : value < 0 ? '−' : ''}
-                {figure(Math.abs(value))}
+                {plain(Math.abs(value))}
               </text>
             );
           })}
