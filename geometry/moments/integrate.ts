@@ -16,25 +16,31 @@ import { addRow, FIRST, highestPower, ROW_SUMS, type RowSums, SECOND, usesSecond
  */
 export function lostMetal(face: Face, map: DepthMap): Metal {
   const total = { ...NO_METAL };
-  const { rows } = map.grid;
-  const sums: RowSums = new Float64Array(ROW_SUMS);
-  const laws = [face.metal(0), face.metal(rows - 1)].filter((law) => law !== null);
-  const power = laws.reduce((most, law) => Math.max(most, highestPower(law)), 1);
-  const second = laws.some(usesSecond);
-  for (let row = 0; row < rows; row++) {
-    const law = face.metal(row);
-    if (law === null) {
-      addPlaces(total, face, map, row, 0, null);
-      continue;
-    }
-    if (power <= 2) sumToSquares(face, map, row, sums);
-    else if (power === 3 && !second) sumToCubes(face, map, row, sums);
-    else sumToFourths(face, map, row, sums);
-    if (sums[0] !== 0) addRow(total, law, sums);
+  const power = addLawfulRows(total, face, map);
+  for (let row = 0; row < map.grid.rows; row++) {
+    if (face.metal(row) === null) addPlaces(total, face, map, row, 0, null);
   }
   if (power > 1) addSpread(total, face, map, power);
   takeOffHoles(total, face, map);
   return total;
+}
+
+/** Adds the rows that have a law, every cell whole and at its mean depth. Writes into `total`; returns the highest power of depth. */
+function addLawfulRows(total: MetalSum, face: Face, map: DepthMap): number {
+  const { rows } = map.grid;
+  const sums: RowSums = new Float64Array(ROW_SUMS);
+  const [first, last] = [face.metal(0), face.metal(rows - 1)];
+  const power = Math.max(first === null ? 1 : highestPower(first), last === null ? 1 : highestPower(last));
+  const usesTwo = (first !== null && usesSecond(first)) || (last !== null && usesSecond(last));
+  for (let row = 0; row < rows; row++) {
+    const law = face.metal(row);
+    if (law === null) continue;
+    if (power <= 2) sumToSquares(face, map, row, sums);
+    else if (power > 3 || usesTwo) sumToFourths(face, map, row, sums);
+    else sumToCubes(face, map, row, sums);
+    if (sums[0] !== 0) addRow(total, law, sums);
+  }
+  return power;
 }
 
 /** Metal of the regions with this action, between the allowance and the worn surface. Accuracy as `lostMetal`. */

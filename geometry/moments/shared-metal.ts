@@ -52,7 +52,8 @@ export function sharedMetal(corner: Corner, over: Layer, layerOf: (side: Face) =
     return [{ side, layer, bounds }];
   });
   if (sides.length === 0 || over.reach <= over.from) return total;
-  const { face, grid } = { face: corner.over, grid: corner.over.grid };
+  const { over: face } = corner;
+  const { grid } = face;
   const { depth, slot, samples } = over.map;
   for (let row = 0; row < grid.rows; row++) {
     const u = grid.u0 + (row + 0.5) * grid.du;
@@ -116,9 +117,10 @@ function spanOf(side: Side, { grid }: Face, u: number, depth: Mm): Mm {
 
 /** False when nothing of a side is worn anywhere near what lies below a row. */
 function isWornBeside({ side, layer }: WornSide, { grid }: Face, u: number, over: Layer): boolean {
-  const ends = [grid.v0, grid.v0 + grid.columns * grid.dv].flatMap((v) =>
-    [over.from, over.reach].map((depth) => side.seenFrom(u, v, depth)),
-  );
+  // Its middle too: a rounded edge stands out there.
+  const ends = [0, 0.5, 1]
+    .map((share) => grid.v0 + share * grid.columns * grid.dv)
+    .flatMap((v) => [over.from, over.reach].map((depth) => side.seenFrom(u, v, depth)));
   const us = ends.map((place) => place.u);
   const vs = ends.map((place) => place.v);
   const most = layer.near.within(Math.min(...us), Math.min(...vs), Math.max(...us), Math.max(...vs));

@@ -1,6 +1,6 @@
 /**
  * The disc behind the vanes: vane side at z = 0, back at z = -thickness, and its rim. The vanes' footprints are no part of the front.
- * Source: geometry definitions, "Impeller"; tests/geometry/part/shroud.test.ts.
+ * Source: geometry definitions, "Impeller"; tests/geometry/part/impeller.test.ts.
  */
 import type { Impeller } from '../job/job.ts';
 import { type Mm, TURN, wrapTurn } from '../units.ts';

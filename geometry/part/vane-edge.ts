@@ -14,7 +14,7 @@ const TOP_POINTS = 48;
 /**
  * An edge of a vane: u is the height, v the distance across. Depth runs along the camber, from the nose on (leading edge) or back
  * from the outer end (trailing edge), as far as there is metal at that height and distance across: vanes taper.
- * Source: geometry definitions, "Impeller"; tests/geometry/part/vane-edge.test.ts.
+ * Source: geometry definitions, "Impeller"; tests/geometry/part/impeller.test.ts.
  */
 export function vaneEdge(shape: VaneShape, edge: 'leading' | 'trailing', cell: Mm | null): VaneFace {
   const { length } = shape;

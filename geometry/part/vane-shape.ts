@@ -1,6 +1,6 @@
 /**
  * One vane in its own coordinates: s along the camber from the leading edge, n across towards the pressure side, z from the shroud.
- * Source: geometry definitions, "Impeller"; tests/geometry/part/vane-shape.test.ts.
+ * Source: geometry definitions, "Impeller"; tests/geometry/part/impeller.test.ts.
  */
 import type { Impeller } from '../job/job.ts';
 import { type Mm, type Rad, TURN, type Vec3 } from '../units.ts';

@@ -11,7 +11,7 @@ import type { VaneShape } from './vane-shape.ts';
  * A side of a vane: u is the distance along, v the height; depth runs from n = +-t/2 inward.
  * The metal under a row is exact to the third power of depth: (C + n Np)(1 - k n) dn with n = +-(t/2 - d).
  * A round nose takes the corner of the side away: rows before its half thickness have no law and are answered place by place.
- * Source: geometry definitions, "Impeller"; tests/geometry/part/vane-side.test.ts.
+ * Source: geometry definitions, "Impeller"; tests/geometry/part/impeller.test.ts.
  */
 export function vaneSide(shape: VaneShape, side: 'pressure' | 'suction', cell: Mm | null): VaneFace {
   const { length } = shape;

@@ -9,7 +9,7 @@ import type { VaneShape } from './vane-shape.ts';
 /**
  * The tip of a vane, which runs against the wear plate: u is the distance along, v the distance across; depth runs down from the
  * height. Across a row (C + n Np)(1 - k n) is of the second power in n, so n and n^2 are the two numbers of a column.
- * Source: geometry definitions, "Impeller"; tests/geometry/part/vane-tip.test.ts.
+ * Source: geometry definitions, "Impeller"; tests/geometry/part/impeller.test.ts.
  */
 export function vaneTip(shape: VaneShape, cell: Mm | null): VaneFace {
   const { length } = shape;

@@ -30,7 +30,7 @@ async function placeOn(page: Page, picture: string, across: number, down: number
   return [box.x + across * box.width, box.y + down * box.height];
 }
 
-test('an impeller typed from caliper, protractor and rubbing is worn on its vanes, and figures and file agree', async () => {
+test('an impeller typed from caliper, protractor and rubbing is worn on its vanes and balanced, and figures and file agree', async () => {
   const { page } = await openApp();
   await startOwn(page);
   await press(page, 'Add an impeller');
@@ -118,6 +118,20 @@ test('an impeller typed from caliper, protractor and rubbing is worn on its vane
   expectShown(all.Coat, [coat.volume]);
   expectShown(all['Deepest wear'], [Math.max(...parts[0].faces.map(({ deepest }) => deepest))]);
   expectShown(all['Thinnest wall'], [parts[0].thinnest.remaining]);
+
+  // With one edge alone eaten back it shakes, and a correction brings it inside.
+  await press(page, /^Undo/);
+  await goTo(page, 'Balance');
+  await press(page, 'Work out the balance');
+  await type(page, 'Speed', '2900');
+  await page.getByText('Over the limit').waitFor();
+  expect((await commandResult(await savedText(page))).balance?.verdict).toBe('over');
+  await page.getByRole('button', { name: 'Take this' }).first().click();
+  await page.getByText('Within the limit').waitFor();
+  const corrected = await commandResult(await savedText(page));
+  expect(corrected.balance?.verdict).toBe('within');
+  expectShown((await figures(page)).Unbalance, [corrected.balance?.net.amount ?? Number.NaN]);
+  expect(await axeFindings(page)).toEqual([]);
 });
 
 /** Dabs here and there on the part until a side of a vane has taken one; the others are undone. */
