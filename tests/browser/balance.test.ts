@@ -10,7 +10,7 @@ test('a rotor over its limit is brought inside by a correction, and the command 
   const { page, faults } = await openApp();
   await openFile(page, 'eaten.job.json', sample);
   await goTo(page, 'Balance');
-  const section = page.getByRole('region', { name: 'Balance', exact: true }).last();
+  const section = page.getByRole('region', { name: 'Verdict' });
   await section.getByText('Over the limit').waitFor();
   const before = await commandResult(sample);
   expect(before.balance?.verdict).toBe('over');

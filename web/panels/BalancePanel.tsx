@@ -23,7 +23,7 @@ export function BalancePanel() {
     return <p className="quiet">Working out the figures</p>;
   return (
     <div className="panel-body">
-      <section className="section" aria-label="Balance">
+      <section className="section" aria-label="Verdict">
         <Verdict balance={balance} />
         <PolarPlot balance={balance} />
         <ul className="plain-lines">
