@@ -3,18 +3,26 @@
  * estimate says, and the depth under the pointer. The estimate's answer takes their place.
  */
 import type { DepthMap } from '../../geometry/depth/depth-map.ts';
-import type { Mm, Mm3 } from '../../geometry/units.ts';
+import type { Mm, Mm3, Mm4 } from '../../geometry/units.ts';
 import { jobStore } from '../job/job-store.ts';
 import { estimateStore } from '../worker/estimate-client.ts';
 import { type LiveFace, onTouched } from './live-faces.ts';
 import { liveTotals } from './live-totals-store.ts';
 import { retally, type TileVolumes, tileVolumes } from './tile-volumes.ts';
 
+/** Metal lost on a face since the last estimate, and its first moments about the shaft. */
+interface Change {
+  readonly part: string;
+  readonly volume: Mm3;
+  readonly x: Mm4;
+  readonly y: Mm4;
+}
+
 const faceKey = ({ part, face }: LiveFace): string => `${part}:${face.name}`;
 
 /** Changes of strokes that are in the job and not yet in the estimate, and of the one in hand. */
-const taken = new Map<string, Mm3>();
-const inHand = new Map<string, Mm3>();
+const taken = new Map<string, Change>();
+const inHand = new Map<string, Change>();
 let watched: TileVolumes | null = null;
 let pointerDepth: Mm | null = null;
 let isWaiting = false;
@@ -35,7 +43,7 @@ export function takeStroke(add: () => boolean): boolean {
   isTaking = true;
   const isTaken = add();
   isTaking = false;
-  if (isTaken) for (const [key, change] of inHand) taken.set(key, (taken.get(key) ?? 0) + change);
+  if (isTaken) for (const [key, change] of inHand) taken.set(key, sum(taken.get(key), change));
   dropStroke();
   return isTaken;
 }
@@ -56,7 +64,13 @@ export function notePointerDepth(depth: Mm | null): void {
 onTouched((live, block) => {
   if (watched === null || watched.map !== live.map) return;
   const key = faceKey(live);
-  inHand.set(key, (inHand.get(key) ?? 0) + retally(watched, block));
+  const volume = retally(watched, block);
+  // A dab of the brush is small beside the part: its middle is where it pulls.
+  const { grid } = live.face;
+  const u = grid.u0 + ((block.row0 + block.row1 + 1) / 2) * grid.du;
+  const v = grid.v0 + (block.column0 + block.columns / 2) * grid.dv;
+  const [x, y] = live.face.position(u, v, 0);
+  inHand.set(key, sum(inHand.get(key), { part: live.part, volume, x: volume * x, y: volume * y }));
   show();
 });
 
@@ -86,9 +100,24 @@ function show(): void {
   nextFrame(() => {
     isWaiting = false;
     const lostChange: Record<string, Mm3> = {};
-    for (const [key, change] of [...taken, ...inHand]) lostChange[key] = (lostChange[key] ?? 0) + change;
-    liveTotals.setState({ lostChange, pointerDepth });
+    const lostPull: Record<string, readonly [Mm4, Mm4]> = {};
+    for (const [key, { part, volume, x, y }] of [...taken, ...inHand]) {
+      lostChange[key] = (lostChange[key] ?? 0) + volume;
+      const [pullX, pullY] = lostPull[part] ?? [0, 0];
+      lostPull[part] = [pullX + x, pullY + y];
+    }
+    liveTotals.setState({ lostChange, lostPull, pointerDepth });
   });
+}
+
+function sum(before: Change | undefined, change: Change): Change {
+  if (before === undefined) return change;
+  return {
+    part: change.part,
+    volume: before.volume + change.volume,
+    x: before.x + change.x,
+    y: before.y + change.y,
+  };
 }
 
 function nextFrame(run: () => void): void {

@@ -4,6 +4,7 @@ import type { JobFile, MarkFile } from '../../../../geometry/job/job-file.ts';
 import { measured } from '../../../../geometry/job/measured.ts';
 import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
 import { type Result, toResult } from '../../../../geometry/sheet/result.ts';
+import { newImpeller } from '../../../../web/panels/part/new-impeller.ts';
 import { estimatedFigures, figureSet } from '../../../../web/panels/shell/figure-set.ts';
 import { liveFigures } from '../../../../web/panels/shell/live-figures.ts';
 
@@ -56,7 +57,44 @@ describe('the figures in the middle of a stroke', () => {
   const result = resultOf(job);
   const before = estimatedFigures(result, job);
   const live = (lostChange: Record<string, number>, pointerDepth: number | null) =>
-    liveFigures(before, { lostChange, pointerDepth }, result, job);
+    liveFigures(before, { lostChange, lostPull: {}, pointerDepth }, result, job);
+
+  it('bring the unbalance to what the estimate says, where the metal goes', () => {
+    const turning = (wear: readonly MarkFile[]) => {
+      const impeller = { ...newImpeller(), wear: [...wear] };
+      return { ...job, parts: [impeller], rotor: { part: impeller.id, mass: 12, speed: 1450, grade: 6.3 } };
+    };
+    const eaten: MarkFile = {
+      kind: 'edge',
+      face: 'vane-1/leading-edge',
+      profile: [
+        [0, 3],
+        [30, 3],
+      ],
+    };
+    const hole: MarkFile = {
+      kind: 'pit',
+      face: 'shroud/front',
+      at: [110, 90],
+      diameter: 14,
+      depth: 4,
+      form: 'flat',
+    };
+    const [one, two] = [turning([eaten]), turning([eaten, hole])];
+    const [was, is] = [resultOf(one), resultOf(two)];
+    const lost = (is.parts[0].lostVolume - was.parts[0].lostVolume) * 1000;
+    // At radius 110, angle 90 deg: all of the moment is along y.
+    const totals = {
+      lostChange: { x: lost },
+      lostPull: { impeller: [0, 110 * lost] as const },
+      pointerDepth: 4,
+    };
+    const shown = liveFigures(estimatedFigures(was, one), totals, was, one).unbalance;
+    // A dab of 14 mm taken at its middle: 1 % of what it changes.
+    const changed = Math.abs((is.balance?.net.amount ?? 0) - (was.balance?.net.amount ?? 0));
+    expect(changed).toBeGreaterThan(50);
+    expect(Math.abs((shown?.net ?? 0) - (is.balance?.net.amount ?? 0))).toBeLessThan(0.01 * changed);
+  });
 
   it('are the estimate while no brush moves', () => {
     expect(live({}, 5)).toBe(before);
