@@ -54,7 +54,7 @@ test('an impeller typed from caliper, protractor and rubbing is worn on its vane
   await type(page, 'Blade angle at the inlet', '22');
   await page.getByText('The wrap is measured from a rubbing').click();
   await type(page, 'Measured wrap', '82');
-  // Checks: 105.26 and 80.58 deg.
+  // Quadrature of other code and the closed form of an arc: 105.26 and 80.58 deg.
   expect(await page.locator('.choice').allTextContents()).toEqual(
     expect.arrayContaining(['Even change of angle: wraps 105°', 'Single arc: wraps 81°']),
   );

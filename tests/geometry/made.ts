@@ -14,7 +14,7 @@ import { impeller } from '../../geometry/part/impeller.ts';
 import { wearPlate } from '../../geometry/part/wear-plate.ts';
 import { TURN, toRadians } from '../../geometry/units.ts';
 
-/** The plate of checks B5: 320 / 120 mm, six holes of 14 mm on 290 mm. */
+/** A usual plate: 320 / 120 mm, six holes of 14 mm on 290 mm. */
 export const ROUND: RoundPlate = {
   kind: 'round',
   outerRadius: 160,
@@ -50,7 +50,7 @@ export function faceOf(
   return face;
 }
 
-/** The vane of checks B4: 65 to 150 mm, 22 to 28 deg, 8 mm thick, level at 30 mm, square nose; turns counter-clockwise. */
+/** A usual vane: 65 to 150 mm, 22 to 28 deg, 8 mm thick, level at 30 mm, square nose; turns counter-clockwise. */
 export const VANES: Vanes = {
   count: 5,
   firstAngle: 0,

@@ -60,7 +60,7 @@ describe('an impeller as triangles', () => {
   });
 
   // A vane of even thickness t, height b and blade angle has t b L, L = (r2 - r1) / sin beta: (1 - k n) is even about the camber.
-  // Checks: 20 deg from 65 to 150 mm is a spiral 248.5234 mm long. Hub and shroud are
+  // Closed form: 20 deg from 65 to 150 mm is a spiral 248.5234 mm long. Hub and shroud are
   // cylinders, each circle a polygon; chords of the camber are 1e-4 short.
   test('holds hub, shroud and N vanes of t x b x L', () => {
     const beta = toRadians(20);

@@ -65,7 +65,7 @@ describe('the ring of the brush', () => {
 });
 
 describe('outlines', () => {
-  // Closed forms of checks B5 and B8: sector, disc, stadium. Traced ones to half a percent of the size.
+  // Closed forms: sector, disc, stadium. Traced ones to half a percent of the size.
   test('a patch, an area and a pit enclose their areas', () => {
     const patch = own({ kind: 'patch', face: 'face', first: [60, 80], second: [350, 95], depth: 2 });
     const [line] = markOutline(face, patch);
