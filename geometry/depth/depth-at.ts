@@ -26,6 +26,8 @@ export function depthAt(map: DepthMap, face: Face, u: number, v: number): Mm {
   const off = (u - grid.u0) / grid.du - row - 0.5;
   const beside = cell + (off < 0 ? -grid.columns : grid.columns);
   const outside = beside < 0 || beside >= map.depth.length;
-  if (outside || map.slot[beside] >= 0) return map.depth[cell];
+  // What lies off the face is not worn, and no slope runs down to it.
+  if (outside || map.slot[beside] >= 0 || (face.cover !== null && face.cover[beside] === 0))
+    return map.depth[cell];
   return map.depth[cell] + Math.abs(off) * (map.depth[beside] - map.depth[cell]);
 }
