@@ -3,7 +3,7 @@
  * inside. Found from what every face says of itself.
  */
 import type { Face } from '../../geometry/part/face.ts';
-import { type Mm, type Vec3, wrapTurn } from '../../geometry/units.ts';
+import type { Mm, Vec3 } from '../../geometry/units.ts';
 import type { Ray } from './camera.ts';
 
 export interface Surface {
@@ -27,7 +27,6 @@ function cone(face: Face): Surface {
   const sin = polar ? -nx : 0;
   const tan = sin / cos;
   const level = face.position(u1, 0, 0)[2] - (polar ? u1 * tan : 0);
-  const height = (r: Mm) => level + r * tan;
   return {
     meets(ray, lower = 0) {
       const { from, along } = ray;
@@ -48,18 +47,13 @@ function cone(face: Face): Surface {
         return t > 0 && rise * tan >= 0 && -sin * (outward / Math.max(r, 1e-9)) + cos * along[2] < 0;
       });
     },
-    below([x, y, z]) {
-      const r = Math.hypot(x, y);
-      const depth = ((polar ? height(r) : level) - z) * cos;
-      if (!polar) return { depth, u: y, v: x };
-      return { depth, u: r - depth * sin, v: grid.v0 + wrapTurn(Math.atan2(y, x) - grid.v0) };
-    },
+    below: face.below,
   };
 }
 
 function cylinder(face: Face): Surface {
   const { grid } = face;
-  const [x0, y0, top] = face.position(0, grid.v0, 0);
+  const [x0, y0] = face.position(0, grid.v0, 0);
   const radius = Math.hypot(x0, y0);
   return {
     meets({ from, along }, lower = 0) {
@@ -71,13 +65,7 @@ function cylinder(face: Face): Surface {
         .slice(1)
         .filter((t) => t > 0);
     },
-    below([x, y, z]) {
-      return {
-        depth: Math.hypot(x, y) - radius,
-        u: top - z,
-        v: grid.v0 + wrapTurn(Math.atan2(y, x) - grid.v0),
-      };
-    },
+    below: face.below,
   };
 }
 
