@@ -1,10 +1,12 @@
 import { thinnestWall, type WallLeft } from './clearance/wall-left.ts';
 import { type DepthMap, deepestOf } from './depth/depth-map.ts';
 import { type Reach, reachOf } from './depth/reach.ts';
+import type { ReadTrace } from './depth/read-trace.ts';
 import { replay } from './depth/replay.ts';
+import type { Survey } from './depth/survey.ts';
 import { decideFill, type FillMap, isListed } from './fill/fill-map.ts';
 import type { Region } from './fill/region.ts';
-import type { Mark, Repair, WornPart } from './job/job.ts';
+import type { Mark, Readings, Repair, WornPart } from './job/job.ts';
 import { added, combined, lostMetal, metalOf } from './moments/integrate.ts';
 import { sharedMetal } from './moments/shared-metal.ts';
 import { type Tally, tallyFace } from './moments/tally.ts';
@@ -19,6 +21,8 @@ export interface PartEstimate {
   readonly faces: readonly FaceEstimate[];
   /** The marks that touch a cell of a face. */
   readonly landed: ReadonlySet<Mark>;
+  /** What each mark of readings says; null where none of its readings lies on the face. */
+  readonly surveys: ReadonlyMap<Readings, Survey | null>;
   /** Of all faces, deepest first. */
   readonly regions: readonly MeasuredRegion[];
   /** A corner that two worn faces share counts once, here and in what is filled. */
@@ -51,14 +55,27 @@ export interface FaceEstimate {
   readonly filled: Metal;
   readonly left: Metal;
   readonly coated: boolean;
+  /** Where readings decide its depth. */
+  readonly traces: readonly ReadTrace[];
 }
 
+/** What gauge readings say of a face; the faces of a mark for every vane are alike, and so is what it says of them. */
+export type SurveyOf = (face: Face, mark: Readings) => Survey | null;
+
 /** Everything one part asks for: its marks replayed, its regions decided, its metal added up with corners counted once. */
-export function estimatePart(part: Part, worn: WornPart, repair: Repair): PartEstimate {
+export function estimatePart(part: Part, worn: WornPart, repair: Repair, surveyOf: SurveyOf): PartEstimate {
   const landed = new Set<Mark>();
-  const faces = part.faces.map((face) =>
-    estimateFace(part.id, face, replay(face, worn.marks, landed), repair),
-  );
+  const surveys = new Map<Readings, Survey | null>();
+  const faces = part.faces.map((face) => {
+    const traces: ReadTrace[] = [];
+    const surfaceOf = (mark: Readings) => {
+      const known = surveys.get(mark) ?? surveyOf(face, mark);
+      surveys.set(mark, known);
+      return known?.surface ?? null;
+    };
+    const map = replay(face, worn.marks, { surfaceOf, landed, traces });
+    return estimateFace(part.id, face, map, traces, repair);
+  });
   const coated = faces.filter((face) => face.coated);
   const shared = part.corners.map((corner) => sharedAt(corner, faces));
   const once = (pieces: readonly Metal[], twice: readonly Metal[]): Metal =>
@@ -68,6 +85,7 @@ export function estimatePart(part: Part, worn: WornPart, repair: Repair): PartEs
     part,
     faces,
     landed,
+    surveys,
     regions: faces.flatMap(measuredRegions).sort((a, b) => b.deepest - a.deepest),
     lost: once(
       faces.map(({ lost }) => lost),
@@ -85,7 +103,13 @@ export function estimatePart(part: Part, worn: WornPart, repair: Repair): PartEs
   };
 }
 
-function estimateFace(part: string, face: Face, map: DepthMap, repair: Repair): FaceEstimate {
+function estimateFace(
+  part: string,
+  face: Face,
+  map: DepthMap,
+  traces: readonly ReadTrace[],
+  repair: Repair,
+): FaceEstimate {
   const reach = deepestOf(map);
   const fill = decideFill(part, face, map, repair);
   const tally = tallyFace(face, map, fill);
@@ -103,6 +127,7 @@ function estimateFace(part: string, face: Face, map: DepthMap, repair: Repair): 
     filled: metalOf(face, map, fill, 'fill'),
     left: metalOf(face, map, fill, 'leave'),
     coated: isListed(repair.coatedFaces, part, face.name),
+    traces,
   };
 }
 

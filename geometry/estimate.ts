@@ -1,18 +1,22 @@
 import { type Balance, balance } from './balance/balance.ts';
 import { markWarnings } from './depth/mark-warnings.ts';
-import { estimatePart, type FaceEstimate, type PartEstimate } from './estimate-part.ts';
+import { survey } from './depth/survey.ts';
+import { estimatePart, type FaceEstimate, type PartEstimate, type SurveyOf } from './estimate-part.ts';
+import { estimateReadings, type ReadingsEstimate } from './estimate-readings.ts';
 import { fillWarnings } from './fill/fill-warnings.ts';
 import type { Job, Rotor, WornPart } from './job/job.ts';
 import type { Caution, Warning } from './job/warning.ts';
 import { cautions } from './material/cautions.ts';
 import { type CoatNeed, coatNeed } from './material/coat.ts';
 import { type FillerNeed, type FillRun, fillerNeed } from './material/filler.ts';
+import { type ReadingEnough, readingEnough } from './material/reading-enough.ts';
 import { materialWarnings } from './material/warnings.ts';
 import { runBins } from './moments/fill-run.ts';
 import { partOf } from './part/part-of.ts';
 import { middleOf, solidVolume } from './part/solid.ts';
 import { wrapWarnings } from './part/wrap.ts';
-import type { Density, Mm } from './units.ts';
+import { readingWarnings } from './reading-warnings.ts';
+import type { Density, Mm, Mm3 } from './units.ts';
 
 /** Every stage's answer in our own units, the maps included, so that a screen can draw any of them. */
 export interface Estimate {
@@ -20,6 +24,12 @@ export interface Estimate {
   readonly parts: readonly PartEstimate[];
   readonly filler: FillerNeed;
   readonly coat: CoatNeed;
+  /** Part by part, what gauge readings leave open. */
+  readonly readings: readonly ReadingsEstimate[];
+  /** One standard deviation of the net volume of putty that they leave, mm3. */
+  readonly fillError: Mm3;
+  /** Whether another reading would change the order; null when no putty rests on readings. */
+  readonly enough: ReadingEnough | null;
   /** null when the job asks for no balance. */
   readonly balance: Balance | null;
   readonly warnings: readonly Warning[];
@@ -28,11 +38,15 @@ export interface Estimate {
 
 /**
  * The whole estimate of a job: each stage called once, in the order the data goes.
- * @param cell  map cell size, mm; null chooses it from the size of each face
+ * @param cell      map cell size, mm; null chooses it from the size of each face
+ * @param surveyOf  judges gauge readings; another one may know them already, or say how far it is
  * Throws RangeError when `cell` makes a face of more than 16 million cells.
  */
-export function estimate(job: Job, { cell = null }: { readonly cell?: Mm | null } = {}): Estimate {
-  const parts = job.parts.map((worn) => estimatePart(partOf(worn, cell), worn, job.repair));
+export function estimate(
+  job: Job,
+  { cell = null, surveyOf = survey }: { readonly cell?: Mm | null; readonly surveyOf?: SurveyOf } = {},
+): Estimate {
+  const parts = job.parts.map((worn) => estimatePart(partOf(worn, cell), worn, job.repair, surveyOf));
   const faces = parts.flatMap((part) => part.faces);
 
   const filler = fillerNeed(
@@ -54,19 +68,34 @@ export function estimate(job: Job, { cell = null }: { readonly cell?: Mm | null 
     job.surface,
   );
 
-  const balanced = job.rotor === null ? null : balanceOf(job, job.rotor, parts, filler.density, coat.density);
+  const readings = parts.map((part, i) =>
+    estimateReadings(part, {
+      metal: job.parts[i].density,
+      filler: filler.density,
+      coat: coat.density,
+    }),
+  );
+
+  const moves = readings.flatMap(({ each }) => each.map(({ error }) => error.next?.moves ?? 0));
+  const fillError = Math.hypot(...readings.map(({ filled }) => filled));
+
+  const balanced = job.rotor && balanceOf(job, job.rotor, parts, readings, filler.density, coat.density);
 
   return {
     job,
     parts,
     filler,
     coat,
+    readings,
+    fillError,
+    enough: fillError > 0 ? readingEnough(Math.max(...moves), job.filler, job.repair, filler.density) : null,
     balance: balanced,
     warnings: [
       ...job.unsupported.map(notWorkedOut),
       ...job.parts.flatMap((part) => (part.kind === 'impeller' ? wrapWarnings(part) : [])),
       ...parts.flatMap((part, i) => wallWarnings(part, job.parts[i])),
       ...parts.flatMap(({ landed }, i) => markWarnings(job, i, landed)),
+      ...parts.flatMap((part, i) => readingWarnings(job, i, part, readings[i])),
       ...fillWarnings(
         job.repair,
         parts.flatMap(({ id, faces }) => faces.map(({ face, fill }) => ({ part: id, face, fill }))),
@@ -88,6 +117,7 @@ function balanceOf(
   job: Job,
   rotor: Rotor,
   parts: readonly PartEstimate[],
+  readings: readonly ReadingsEstimate[],
   fillerDensity: Density,
   coatDensity: Density,
 ): Balance {
@@ -111,8 +141,7 @@ function balanceOf(
     metalDensity: density,
     fillerDensity,
     coatDensity,
-    fillStandardError: 0,
-    fillRadius: 0,
+    readError: readings[i].net,
     vanes: impeller?.vanes ?? [],
     shroud: front && back && part.rim ? { front, back, rim: part.rim, leastThickness } : null,
   });

@@ -2,7 +2,7 @@ import type { Correction, Rotor } from '../job/job.ts';
 import type { Warning } from '../job/warning.ts';
 import type { Metal } from '../part/metal.ts';
 import type { VaneShape } from '../part/vane-shape.ts';
-import type { Density, Fraction, Gram, GramMm, Mm, Mm3 } from '../units.ts';
+import type { Density, Fraction, Gram, GramMm, Mm } from '../units.ts';
 import { chanceOver } from './chance-over.ts';
 import { type Corrected, corrected } from './corrected.ts';
 import { type Ways, waysInside } from './correction.ts';
@@ -31,9 +31,8 @@ export interface BalanceInput {
   /** Of the mixes. */
   readonly fillerDensity: Density;
   readonly coatDensity: Density;
-  /** One standard deviation of the fill volume from gauge error and sampling, mm3, and the radius it acts at, mm; 0 when nothing was estimated. */
-  readonly fillStandardError: Mm3;
-  readonly fillRadius: Mm;
+  /** One standard deviation of the net vector from gauge error and sampling, in its worst direction, g.mm; 0 when nothing was read. */
+  readonly readError: GramMm;
   /** In the order of their numbers; none on a part without vanes. */
   readonly vanes: readonly VaneShape[];
   /** null on a part without a shroud behind vanes: corrections then have no place to go, and are not taken. */
@@ -132,15 +131,9 @@ export function balance(input: BalanceInput): Balance {
   };
 }
 
-/**
- * The mixed density's error pulls along what was added; an error of the volume is one of the metal lost as well, and pulls with the
- * difference of the densities. Both are taken alike in every direction, which errs on the safe side.
- */
-function standardErrorOf(added: Vector, input: BalanceInput): GramMm {
-  const density = input.rotor.densityError * added.amount;
-  const volume =
-    input.fillStandardError * input.fillRadius * Math.abs(input.metalDensity - input.fillerDensity);
-  return Math.hypot(density, volume);
+/** The mixed density's error pulls along what was added, and is taken alike in every direction: on the safe side. */
+function standardErrorOf(added: Vector, { rotor, readError }: BalanceInput): GramMm {
+  return Math.hypot(rotor.densityError * added.amount, readError);
 }
 
 function planesOf(

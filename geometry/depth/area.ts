@@ -1,12 +1,12 @@
 import type { Area } from '../job/job.ts';
-import { type Face, toGridPoint } from '../part/face.ts';
+import type { Face } from '../part/face.ts';
 import { polygonHolds } from '../part/polygon.ts';
 import { polygonIndex } from '../part/polygon-index.ts';
-import type { FacePoint } from '../units.ts';
-import { blockWithin, type CellBlock, stepAlong } from './chart.ts';
+import { blockWithin, type CellBlock } from './chart.ts';
 import type { DepthMap } from './depth-map.ts';
+import { type OutlineOnFace, outlinePicture } from './outline-picture.ts';
 import { isOnMetal, type Press, pressCut, pressWhole } from './press.ts';
-import { type OutlinePicture, outlinePace, walkOutline } from './walk-outline.ts';
+import { outlinePace, walkOutline } from './walk-outline.ts';
 
 /**
  * A closed polygon in the face's flat picture, of one depth. Writes into `map`.
@@ -15,7 +15,7 @@ import { type OutlinePicture, outlinePace, walkOutline } from './walk-outline.ts
  */
 export function applyArea(map: DepthMap, face: Face, area: Area): boolean {
   const { grid } = map;
-  const flat = flatPicture(face, area.outline);
+  const flat = outlinePicture(face, area.outline);
   const walk = walkOutline(face, flat);
   // Round the axis the polygon holds every radius down to the bore, whatever its own corners reach.
   const holdsAxis = face.picture.kind === 'polar' && polygonHolds(flat.corners, 0, 0);
@@ -60,40 +60,6 @@ export function applyArea(map: DepthMap, face: Face, area: Area): boolean {
   return touches;
 }
 
-interface Flat extends OutlinePicture {
-  place(u: number, v: number): FacePoint;
-  /** v of the line opposite the outline along which an unrolled face is cut open; null where there is none. */
-  readonly tear: number | null;
-}
-
-/** The face's flat picture, unrolled about the outline so that no edge is torn by the 0/360 line. */
-function flatPicture(face: Face, outline: readonly FacePoint[]): Flat {
-  const points = outline.map((point) => toGridPoint(face, point));
-  const { grid, picture } = face;
-  if (picture.kind === 'polar') {
-    const place = (u: number, v: number): FacePoint => [u * Math.cos(v), u * Math.sin(v)];
-    return {
-      corners: points.map(([u, v]) => place(u, v)),
-      place,
-      back: (x, y, v) => [Math.hypot(x, y), v + stepAlong(face, v, Math.atan2(y, x))],
-      tear: null,
-    };
-  }
-  const scale = picture.columnScale;
-  let [, v] = points[0];
-  const unrolled = points.map(([u, next]): FacePoint => {
-    v += stepAlong(face, v, next);
-    return [v * scale, u];
-  });
-  const middle = unrolled.reduce((sum, [x]) => sum + x, 0) / unrolled.length / scale;
-  return {
-    corners: unrolled,
-    place: (u, at) => [(middle + stepAlong(face, middle, at)) * scale, u],
-    back: (x, y) => [y, x / scale],
-    tear: grid.wraps ? middle + (grid.columns * grid.dv) / 2 : null,
-  };
-}
-
 /** 1 for the cells of a block that the outline passes; row by row from the block's first column. */
 function cutCells({ grid }: Face, block: CellBlock, cells: readonly number[]): Uint8Array {
   const cut = new Uint8Array((block.row1 - block.row0 + 1) * block.columns);
@@ -106,7 +72,7 @@ function cutCells({ grid }: Face, block: CellBlock, cells: readonly number[]): U
 }
 
 /** Which column of a block the tear runs by, counted from the block's first; far off where there is none. */
-function columnOfTear({ grid }: Face, { tear }: Flat, block: CellBlock): number {
+function columnOfTear({ grid }: Face, { tear }: OutlineOnFace, block: CellBlock): number {
   if (tear === null) return Number.NEGATIVE_INFINITY;
   const column = Math.floor((tear - grid.v0) / grid.dv) - block.column0;
   return column - grid.columns * Math.floor(column / grid.columns);

@@ -32,6 +32,7 @@ const NAMES: Readonly<Record<Mark['kind'], string>> = {
   stroke: 'a stroke',
   edge: 'an edge loss',
   smooth: 'a smoothing stroke',
+  readings: 'gauge readings',
 };
 
 function listed(names: readonly string[]): string {

@@ -4,6 +4,7 @@ import { checkCoat, checkFiller } from './check-material.ts';
 import { checkPlate } from './check-plate.ts';
 import { checkReference } from './check-reference.ts';
 import { checkRotor } from './check-rotor.ts';
+import { checkSection } from './check-section.ts';
 import { faceChoices, hasFace } from './face-names.ts';
 import { type Fault, faultText, shown } from './fault.ts';
 import type { JobFile } from './job-file.ts';
@@ -37,6 +38,9 @@ function checkPart(part: NonNullable<Parts[number]>, field: string): Fault[] {
     ...(part.kind === 'impeller' ? checkImpeller(part, field) : []),
     ...(part.wear ?? []).flatMap((mark, i) =>
       mark === null ? [] : checkMark(mark, part, `${field}.wear[${i}]`),
+    ),
+    ...(part.sections ?? []).flatMap((section, i) =>
+      section === null ? [] : checkSection(section, part, `${field}.sections[${i}]`),
     ),
   ];
 }

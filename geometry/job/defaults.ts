@@ -40,8 +40,13 @@ export const GENERIC_COAT: CoatFile = {
   scaleStep: 1,
 };
 
+/** One standard deviation of a depth gauge held over a blasted surface, mm (common practice, no source). */
+export const USUAL_GAUGE_ERROR = 0.1;
+
 /** A repair with nothing left open, in the file's units. */
-export type WholeRepair = { readonly [K in keyof RepairFile]-?: NonNullable<RepairFile[K]> };
+export type WholeRepair = {
+  readonly [K in keyof Omit<RepairFile, 'orderWithin'>]-?: NonNullable<RepairFile[K]>;
+};
 
 export const USUAL_REPAIR: WholeRepair = {
   leaveBelow: 1,

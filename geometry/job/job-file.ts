@@ -6,6 +6,7 @@ import { allowance, depth, list, oneOf, percent, point, quantity, record, text }
 import type { markSchema } from './mark-schema.ts';
 import { coatSchema, fillerSchema } from './material-schema.ts';
 import { type impellerSchema, partSchema, type wearPlateSchema } from './part-schema.ts';
+import type { sectionSchema } from './section-schema.ts';
 import { clearanceSchema, climateSchema, flowTestSchema, rotorSchema } from './service-schema.ts';
 import { z } from './zod.ts';
 
@@ -38,6 +39,9 @@ const repairSchema = record('the repair', {
   applicationRate: quantity('a rate in cm3/min', { above: 0, most: 10_000 })
     .optional()
     .describe('What this person fills and levels, cm3/min; 20 when left out'),
+  orderWithin: quantity('a volume in cm3', { above: 0, most: 1_000_000 })
+    .optional()
+    .describe('How far the putty to order may be off, cm3; the smallest pack when left out'),
   overrule: list(overruleSchema, 'overrules', 0, 10_000).optional(),
 });
 
@@ -67,6 +71,7 @@ export type WearPlateFile = Known<z.infer<typeof wearPlateSchema>>;
 export type ImpellerFile = Known<z.infer<typeof impellerSchema>>;
 export type PartFile = WearPlateFile | ImpellerFile;
 export type MarkFile = Known<z.infer<typeof markSchema>>;
+export type SectionFile = Known<z.infer<typeof sectionSchema>>;
 export type FillerFile = Known<z.infer<typeof fillerSchema>>;
 export type CoatFile = Known<z.infer<typeof coatSchema>>;
 export type RepairFile = Known<z.infer<typeof repairSchema>>;

@@ -11,6 +11,7 @@ import type {
   GramMm,
   Minute,
   Mm,
+  Mm2,
   Mm3,
   Rad,
   Rpm,
@@ -48,6 +49,7 @@ export interface WearPlate {
   readonly thickness: Mm;
   readonly leastThickness: Mm | null;
   readonly marks: readonly Mark[];
+  readonly sections: readonly Section[];
 }
 
 export interface RoundPlate {
@@ -90,6 +92,7 @@ export interface Impeller {
   readonly vanes: Vanes;
   readonly leastThickness: Mm | null;
   readonly marks: readonly Mark[];
+  readonly sections: readonly Section[];
 }
 
 export interface Vanes {
@@ -221,7 +224,57 @@ export interface EdgeLoss extends OnFace {
   readonly profile: readonly (readonly [along: number, depth: Mm])[];
 }
 
-export type Mark = Patch | Area | Pit | Stroke | Smooth | EdgeLoss;
+/** Depths taken with a gauge; the surface between them is estimated. */
+export interface Readings extends OnFace {
+  readonly kind: 'readings';
+  readonly points: readonly Reading[];
+  /** One standard deviation of a reading. */
+  readonly gaugeError: Mm;
+  /** Closed polygon in the face's flat picture in which the readings hold; null for the whole face. */
+  readonly within: readonly FacePoint[] | null;
+  /** What the person says of it; the rest is found from the readings. */
+  readonly covariance: GivenCovariance;
+}
+
+export interface Reading {
+  readonly at: FacePoint;
+  /** May lie a little below 0 on sound metal. */
+  readonly depth: Mm;
+}
+
+export type GivenCovariance = { readonly [K in keyof Covariance]?: Covariance[K] | undefined };
+
+/** How alike two depths are against the distance between them. */
+export interface Covariance {
+  readonly shape: CovarianceShape;
+  readonly length: Mm;
+  /** Variance of the depth, mm2. */
+  readonly sill: Mm2;
+}
+
+export type CovarianceShape = 'matern-3/2' | 'matern-5/2' | 'exponential' | 'gaussian';
+
+export type Mark = Patch | Area | Pit | Stroke | Smooth | EdgeLoss | Readings;
+
+/** A straightedge laid over a face. */
+export type Section = LineSection | FixedSection;
+
+/** Straight in the flat picture, across holes too. */
+export interface LineSection {
+  readonly kind: 'line';
+  /** One face of the part; `vane-*` is none. */
+  readonly face: string;
+  readonly from: FacePoint;
+  readonly to: FacePoint;
+}
+
+/** All along one coordinate of the face, at a value of the other. */
+export interface FixedSection {
+  readonly kind: 'along-first' | 'along-second';
+  readonly face: string;
+  /** The other coordinate. */
+  readonly at: number;
+}
 
 export interface Filler {
   readonly name: string;
@@ -278,6 +331,8 @@ export interface Repair {
   /** What this person fills and levels, mm3/min. */
   readonly applicationRate: number;
   readonly overrules: readonly Overrule[];
+  /** How far the putty to order may be off; null: by the smallest pack. */
+  readonly orderWithin: Mm3 | null;
 }
 
 export interface Overrule {

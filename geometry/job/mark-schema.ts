@@ -95,6 +95,14 @@ const edge = record('an edge loss', {
 const HIGHEST_READING_MM = 1;
 const readingDepth = quantity('a depth in mm', { least: -HIGHEST_READING_MM, most: 10_000 });
 
+const covariance = record('a covariance', {
+  shape: oneOf(['matern-3/2', 'matern-5/2', 'exponential', 'gaussian']).optional(),
+  length: length.optional().describe('Over which depths are alike, mm'),
+  sill: quantity('a variance in mm2', { above: 0, most: 1_000_000 })
+    .optional()
+    .describe('Variance of the depth, mm2'),
+});
+
 const readings = record('gauge readings', {
   kind: z.literal('readings'),
   face,
@@ -106,8 +114,11 @@ const readings = record('gauge readings', {
   ).describe('[first, second, depth in mm]'),
   gaugeError: quantity('a standard deviation in mm', { least: 0, most: 10 })
     .optional()
-    .describe('One standard deviation of a reading, mm'),
+    .describe('One standard deviation of a reading, mm; 0.1 when left out'),
   within: corners.optional().describe('Where the readings hold; the whole face when left out'),
+  covariance: covariance
+    .optional()
+    .describe('How alike two depths are against their distance; what is left out is found from the readings'),
   blend,
 });
 

@@ -1,6 +1,7 @@
 import { toRadians } from '../units.ts';
 import type { Impeller, Mark } from './job.ts';
 import type { ImpellerFile } from './job-file.ts';
+import { measuredSections } from './measured-section.ts';
 
 /** An impeller in our units: radii for diameters, radians, g/mm3; what was left out at its usual value. */
 export function measuredImpeller(file: ImpellerFile, marks: readonly Mark[]): Impeller {
@@ -31,5 +32,6 @@ export function measuredImpeller(file: ImpellerFile, marks: readonly Mark[]): Im
     },
     leastThickness: file.leastThickness ?? null,
     marks,
+    sections: measuredSections(file),
   };
 }

@@ -1,4 +1,5 @@
 import { type FacePoint, TURN, toRadians } from '../units.ts';
+import { USUAL_GAUGE_ERROR } from './defaults.ts';
 import { angleCoordinate } from './face-names.ts';
 import type { Mark } from './job.ts';
 import type { MarkFile, PartFile } from './job-file.ts';
@@ -6,7 +7,7 @@ import type { MarkFile, PartFile } from './job-file.ts';
 /**
  * A mark in our units: degrees to radians along the coordinate of its face that is an angle, diameter to radius.
  * A patch's angle range becomes from < to, at most a turn apart: [350, 20] deg runs from 350 to 380, a turn or more is the whole ring.
- * @returns null for the kinds that are not worked out yet (readings, scan)
+ * @returns null for the kind that is not worked out yet (scan)
  */
 export function measuredMark(mark: MarkFile, part: PartFile): Mark | null {
   const point = pointOn(part, mark.face);
@@ -40,6 +41,16 @@ export function measuredMark(mark: MarkFile, part: PartFile): Mark | null {
     }
     case 'edge':
       return { kind: 'edge', face: mark.face, blend, profile: mark.profile };
+    case 'readings':
+      return {
+        kind: 'readings',
+        face: mark.face,
+        blend,
+        points: mark.points.map(([first, second, depth]) => ({ at: point([first, second]), depth })),
+        gaugeError: mark.gaugeError ?? USUAL_GAUGE_ERROR,
+        within: mark.within?.map(point) ?? null,
+        covariance: mark.covariance ?? {},
+      };
     default:
       return null;
   }

@@ -3,6 +3,7 @@ import { holePolygon, holesOfCircle } from './bolt-circle.ts';
 import { distinctCorners } from './corners.ts';
 import type { Mark, OutlinePlate, RoundPlate, WearPlate } from './job.ts';
 import type { OutlineFile, WearPlateFile } from './job-file.ts';
+import { measuredSections } from './measured-section.ts';
 
 /** A wear plate in our units: radii for diameters, radians, g/mm3, every bolt hole by itself. */
 export function measuredPlate(plate: WearPlateFile, marks: readonly Mark[]): WearPlate {
@@ -14,6 +15,7 @@ export function measuredPlate(plate: WearPlateFile, marks: readonly Mark[]): Wea
     thickness: plate.thickness,
     leastThickness: plate.leastThickness ?? null,
     marks,
+    sections: measuredSections(plate),
   };
 }
 

@@ -14,6 +14,7 @@ import {
   record,
 } from './field-kinds.ts';
 import { MOST_MARKS, markSchema } from './mark-schema.ts';
+import { sections } from './section-schema.ts';
 import { z } from './zod.ts';
 
 const ID_NEEDS = 'a name of 1 to 64 characters on one line, without ":" or "*"';
@@ -55,6 +56,7 @@ export const wearPlateSchema = record('a wear plate', {
   outline: outline.optional().describe('Instead of the two diameters and the cone'),
   leastThickness,
   wear,
+  sections,
 }).meta({
   id: 'WearPlate',
   oneOf: [
@@ -102,6 +104,7 @@ export const impellerSchema = record('an impeller', {
   vanes,
   leastThickness,
   wear,
+  sections,
 }).meta({ id: 'Impeller' });
 
 export const partSchema = z.discriminatedUnion('kind', [wearPlateSchema, impellerSchema], {

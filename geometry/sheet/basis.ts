@@ -3,6 +3,7 @@ import { DAMAGE } from '../fill/label.ts';
 import type { Filler } from '../job/job.ts';
 import { balanceBasis } from './balance-text.ts';
 import { figure, gauge, plain } from './figure.ts';
+import { readingsHow } from './readings-text.ts';
 import type { Result } from './result.ts';
 
 /** One figure with the numbers it was made of, and where the rule comes from. */
@@ -59,7 +60,17 @@ export function basisOf({ job }: Estimate, result: Result): Basis[] {
     how: `Putty ${figure(result.filler.density)} g/cm3, coat ${figure(result.coat.density)} g/cm3, from A, B and the ratio where all are given.`,
     source: "Material's data sheet; no change of volume on mixing",
   };
+  const read = result.parts.flatMap(({ readings }) =>
+    readings.map(
+      (one): Basis => ({
+        what: 'Readings',
+        how: readingsHow(one),
+        source: 'Ordinary and block kriging; which regions are filled is taken as certain',
+      }),
+    ),
+  );
   return [
+    ...read,
     fill,
     ...(result.filler.volume > 0 ? putty : []),
     ...(result.coat.volume > 0 ? [coated] : []),

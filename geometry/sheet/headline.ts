@@ -2,6 +2,7 @@ import type { PackCount } from '../material/pack.ts';
 import type { Weighing } from '../material/weighing.ts';
 import { balanceHeadline } from './balance-text.ts';
 import { counted, figure, gauge, plain } from './figure.ts';
+import { plusMinus } from './readings-text.ts';
 import type { CoatResult, FillerResult, PartResult, Result } from './result.ts';
 
 /** A sentence to be read from two metres, and what belongs to it. */
@@ -34,8 +35,9 @@ function puttyHeadline(filler: FillerResult): Headline {
   if (filler.volume === 0) return { lead: 'Nothing to fill', notes: [] };
   const mixes = filler.batches.length > 0 ? ` in ${counted(filler.batches.length, 'mix', 'mixes')}` : '';
   return {
-    lead: `Mix ${figure(filler.volume)} mL of putty${mixes}`,
+    lead: `Mix ${plusMinus(filler.volume, filler.standardError, 'mL')} of putty${mixes}`,
     notes: [
+      ...readingsText(filler),
       portionsText(filler),
       `${counted(filler.passes, 'pass', 'passes')}, each mix in place within ${figure(filler.workingTime)} min`,
       ...packsText(filler.packs),
@@ -57,12 +59,21 @@ function coatHeadline(coat: CoatResult): Headline {
   };
 }
 
-function wallHeadline({ id, thinnest, lostVolume, lostMass }: PartResult): Headline {
+function wallHeadline({ id, thinnest, lostVolume, lostError, lostMass }: PartResult): Headline {
   return {
     lead:
       thinnest.remaining > 0 ? `${id}: ${gauge(thinnest.remaining)} mm of wall left` : `${id}: worn through`,
-    notes: [`thinnest on ${thinnest.face}; ${figure(lostVolume)} mL, ${figure(lostMass)} g of metal lost`],
+    notes: [
+      `thinnest on ${thinnest.face}; ${plusMinus(lostVolume, lostError, 'mL')}, ${figure(lostMass)} g of metal lost`,
+    ],
   };
+}
+
+function readingsText({ standardError, volume }: FillerResult): string[] {
+  if (standardError === 0) return [];
+  return [
+    `between ${figure(Math.max(0, volume - 2 * standardError))} and ${figure(volume + 2 * standardError)} mL, 19 times in 20: what the gauge readings leave open`,
+  ];
 }
 
 function portionsText({ partA, partB }: Pick<FillerResult, 'partA' | 'partB'>): string {

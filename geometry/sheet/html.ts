@@ -3,10 +3,19 @@ import { balanceLines } from './balance-text.ts';
 import { basisOf } from './basis.ts';
 import { type Headline, headlines } from './headline.ts';
 import { html, type Markup } from './markup.ts';
+import { readingsLines } from './readings-text.ts';
 import { type Result, toResult } from './result.ts';
 import { sheetPictures } from './sheet-pictures.ts';
+import { sheetSections } from './sheet-sections.ts';
 import { SHEET_STYLE } from './sheet-style.ts';
-import { balanceTables, coatsTable, mixesTable, packsTable, regionsTable } from './sheet-tables.ts';
+import {
+  balanceTables,
+  coatsTable,
+  mixesTable,
+  packsTable,
+  readingsTable,
+  regionsTable,
+} from './sheet-tables.ts';
 import { typeset } from './typeset.ts';
 
 /**
@@ -45,11 +54,13 @@ ${headlines(result).map(figureCard)}
 ${warnings(result)}
 ${estimate.parts.map(
   (part, i) => html`<section aria-label="Wear of ${part.id}">
-${sheetPictures(part, i + 1)}
+${sheetPictures(part, estimate.job.parts[i].marks, i + 1)}
+${sheetSections(estimate, i)}
 ${regionsTable(estimate, result.parts[i])}
 </section>
 `,
 )}
+${readings(estimate, result)}
 <section aria-label="Materials">
 ${mixesTable(estimate, result)}
 ${coatsTable(estimate, result)}
@@ -87,6 +98,15 @@ function warnings(result: Result): Markup {
   return html`<section class="sheet-warnings">
 <h2>Warnings</h2>
 <ul>${result.warnings.map(({ field, text }) => html`<li>${field === undefined ? null : html`<code>${field}</code> `}${typeset(text)}</li>\n`)}</ul>
+</section>`;
+}
+
+function readings(estimate: Estimate, result: Result): Markup {
+  if (result.parts.every(({ readings }) => readings.length === 0)) return html``;
+  return html`<section>
+<h2>Gauge readings</h2>
+<ul>${readingsLines(estimate, result).map((line) => html`<li>${typeset(line)}</li>\n`)}</ul>
+${readingsTable(result)}
 </section>`;
 }
 

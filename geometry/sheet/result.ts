@@ -3,7 +3,7 @@
  * screen reads. Sections that are not worked out are null, never zero.
  */
 import type { Estimate } from '../estimate.ts';
-import type { FaceEstimate, PartEstimate } from '../estimate-part.ts';
+import type { FaceEstimate } from '../estimate-part.ts';
 import type { Caution } from '../job/warning.ts';
 import type { Batch } from '../material/batch.ts';
 import type { Portion } from '../material/mix.ts';
@@ -15,6 +15,7 @@ import { type Deg, type FacePoint, type Rad, TURN, toDegrees, wrapTurn } from '.
 import { type BalanceResult, balanceResult } from './balance-result.ts';
 import { balanceCautions } from './balance-text.ts';
 import { deepFinite } from './deep-finite.ts';
+import { type EnoughResult, enoughResult, type ReadingsResult, readingsResult } from './readings-result.ts';
 
 export interface Result {
   readonly parts: readonly PartResult[];
@@ -39,10 +40,15 @@ export interface PartResult {
   readonly lostMass: number;
   readonly fillVolume: number;
   readonly fillMass: number;
+  /** Left for the coat, on coated faces; like the others it holds a corner that two faces share once. */
+  readonly leftVolume: number;
   /** Part frame, mm; null when nothing is filled. */
   readonly fillCentroid: readonly [number, number, number] | null;
-  /** Of fillVolume, cm3; 0 while no mark is an estimate from readings. */
+  /** Of fillVolume, cm3, from gauge error and sampling; 0 when nothing was estimated. */
   readonly standardError: number;
+  /** Of lostVolume, likewise. */
+  readonly lostError: number;
+  readonly readings: readonly ReadingsResult[];
   readonly thinnest: { readonly face: string; readonly at: FacePoint; readonly remaining: number };
 }
 
@@ -74,6 +80,8 @@ export interface FillerResult {
   readonly netVolume: number;
   /** With waste and overbuild. */
   readonly volume: number;
+  /** Of volume, from gauge error and sampling; 0 when nothing was estimated. */
+  readonly standardError: number;
   readonly mass: number;
   readonly density: number;
   readonly partA: Portion;
@@ -85,6 +93,8 @@ export interface FillerResult {
   readonly packs: readonly PackCount[];
   /** How to weigh the ratio, when weighing it as it stands would go wrong. */
   readonly weighing: Weighing | null;
+  /** Whether another gauge reading would change the order; null when nothing rests on readings. */
+  readonly readings: EnoughResult | null;
 }
 
 export interface BatchResult {
@@ -140,10 +150,11 @@ export function toResult(estimate: Estimate): Result {
   );
   const balance = estimate.balance && balanceResult(estimate.balance);
   const result: Result = {
-    parts: estimate.parts.map((part, i) => partResult(part, job.parts[i].density, filler.density)),
+    parts: estimate.parts.map((_, i) => partResult(estimate, i)),
     filler: {
       netVolume: filler.netVolume / MM3_PER_CM3,
       volume: filler.volume / MM3_PER_CM3,
+      standardError: (estimate.fillError * (1 + job.repair.fillerWaste)) / MM3_PER_CM3,
       mass: filler.mass,
       density: filler.density * MM3_PER_CM3,
       partA: portionResult(filler.partA),
@@ -154,6 +165,7 @@ export function toResult(estimate: Estimate): Result {
       batches: filler.batches.map((batch) => batchResult(batch, faces)),
       packs: filler.packs,
       weighing: weighingOf(job.filler),
+      readings: estimate.enough && enoughResult(estimate.enough),
     },
     coat: {
       area: coat.area / MM2_PER_CM2,
@@ -183,7 +195,8 @@ export function toResult(estimate: Estimate): Result {
   return deepFinite(result, 'toResult');
 }
 
-function partResult(part: PartEstimate, metal: number, filler: number): PartResult {
+function partResult({ job, parts, readings, filler }: Estimate, i: number): PartResult {
+  const part = parts[i];
   const { lost, filled, thinnest } = part;
   const pointOn = (face: string, at: FacePoint): FacePoint => pointResult(faceNamed(part.faces, face), at);
   return {
@@ -211,14 +224,17 @@ function partResult(part: PartEstimate, metal: number, filler: number): PartResu
       }),
     ),
     lostVolume: lost.volume / MM3_PER_CM3,
-    lostMass: lost.volume * metal,
+    lostMass: lost.volume * job.parts[i].density,
     fillVolume: filled.volume / MM3_PER_CM3,
-    fillMass: filled.volume * filler,
+    fillMass: filled.volume * filler.density,
+    leftVolume: part.left.volume / MM3_PER_CM3,
     fillCentroid:
       filled.volume > 0
         ? [filled.x / filled.volume, filled.y / filled.volume, filled.z / filled.volume]
         : null,
-    standardError: 0,
+    standardError: readings[i].filled / MM3_PER_CM3,
+    lostError: readings[i].lost / MM3_PER_CM3,
+    readings: readingsResult(job, i, readings[i], pointOn),
     thinnest: { face: thinnest.face, at: pointOn(thinnest.face, thinnest.at), remaining: thinnest.remaining },
   };
 }

@@ -4,6 +4,7 @@ import { PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balanc
 import { figure, gauge } from './figure.ts';
 import { html, type Markup } from './markup.ts';
 import { placeText, stretchesText } from './place-text.ts';
+import { READINGS_HEADS, readingsRows } from './readings-text.ts';
 import type { PartResult, Result } from './result.ts';
 import { typeset } from './typeset.ts';
 
@@ -104,14 +105,19 @@ export function packsTable({ job }: Estimate, { filler, coat }: Result): Markup 
   return table('Packs to buy', [word('Material'), number('Count'), word('Pack')], rows);
 }
 
+/** One row a mark of gauge readings: how many, and what they leave open. */
+export function readingsTable(result: Result): Markup {
+  return table('Gauge readings', headColumns(READINGS_HEADS), readingsRows(result));
+}
+
 /** The vectors, and what can be done about them. */
 export function balanceTables(balance: BalanceResult): Markup {
-  return html`${table('Unbalance', balanceColumns(VECTOR_HEADS), vectorRows(balance))}
-${table('Ways to bring it inside, least work first', balanceColumns(PROPOSAL_HEADS), proposalRows(balance))}`;
+  return html`${table('Unbalance', headColumns(VECTOR_HEADS), vectorRows(balance))}
+${table('Ways to bring it inside, least work first', headColumns(PROPOSAL_HEADS), proposalRows(balance))}`;
 }
 
 /** Heads as the terminal has them, with `>` before a number. */
-function balanceColumns(heads: readonly string[]): Column[] {
+function headColumns(heads: readonly string[]): Column[] {
   return heads.map((head) => {
     const words = head.replace('>', '');
     // A unit stays as it is written.

@@ -4,7 +4,9 @@ import { basisOf } from './basis.ts';
 import { figure, gauge } from './figure.ts';
 import { type Headline, headlines } from './headline.ts';
 import { placeText, stretchesText } from './place-text.ts';
+import { READINGS_HEADS, readingsLines, readingsRows } from './readings-text.ts';
 import { type PartResult, type Result, toResult } from './result.ts';
+import { sectionLines } from './sheet-sections.ts';
 import { textTable, wrapped } from './text-table.ts';
 
 const WIDTH = 100;
@@ -24,6 +26,8 @@ export function sheetText(estimate: Estimate): string {
     ...result.parts.map((part) =>
       titled(`Regions of ${part.id}, deepest first`, regionsTable(estimate, part)),
     ),
+    ...result.parts.map(({ id }, i) => titled(`Sections of ${id}`, bullets(sectionLines(estimate, i)))),
+    titled('Gauge readings', readingsSection(estimate, result)),
     titled(`Mixes, each within ${figure(result.filler.workingTime)} min`, mixesTable(estimate, result)),
     titled('Coats', coatsTable(estimate)),
     titled('Balance', balanceSection(result)),
@@ -121,6 +125,10 @@ function balanceSection({ balance }: Result): string[] {
     ...limited(VECTOR_HEADS, vectorRows(balance)),
     ...limited(PROPOSAL_HEADS, proposalRows(balance)),
   ];
+}
+
+function readingsSection(estimate: Estimate, result: Result): string[] {
+  return [...bullets(readingsLines(estimate, result)), ...limited(READINGS_HEADS, readingsRows(result))];
 }
 
 function limited(heads: readonly string[], rows: readonly (readonly string[])[]): string[] {

@@ -104,6 +104,8 @@ function turned(mark: Mark, by: number): Mark {
   if (mark.kind === 'stroke' || mark.kind === 'smooth')
     return { ...mark, path: mark.path.map(([r, a]) => [r, a + by] as const) };
   if (mark.kind === 'edge') throw new Error('turned: an edge has no angle');
+  if (mark.kind === 'readings')
+    return { ...mark, points: mark.points.map(({ at: [r, a], depth }) => ({ at: [r, a + by], depth })) };
   return { ...mark, outline: mark.outline.map(([r, a]) => [r, a + by] as const) };
 }
 

@@ -36,6 +36,7 @@ export function plate(shape: Partial<RoundPlate> = {}, marks: readonly Mark[] = 
     thickness: 18,
     leastThickness: 10,
     marks,
+    sections: [],
   };
 }
 
@@ -82,6 +83,7 @@ export function madeImpeller(
     boreRadius: 15,
     shroudThickness: 10,
     leastThickness: null,
+    sections: [],
     ...shape,
     vanes: { ...VANES, ...vanes },
     marks,
@@ -156,6 +158,7 @@ export function job(
       coatWaste: 0.2,
       applicationRate: 20_000,
       overrules: [],
+      orderWithin: null,
       ...repair,
     },
     rotor: null,

@@ -13,10 +13,10 @@ export function markOutline(face: Face, mark: Mark): readonly (readonly GridPlac
   switch (mark.kind) {
     case 'patch':
       return boxOutline(face, mark.first, mark.second).map(placed);
-    case 'area': {
-      const corners = placed(mark.outline);
-      return [divided(face, [...corners, corners[0]])];
-    }
+    case 'area':
+      return closed(face, placed(mark.outline));
+    case 'readings':
+      return mark.within === null ? [] : closed(face, placed(mark.within));
     case 'pit':
       return [faceRing(face, ...toGridPoint(face, mark.at), mark.radius)];
     case 'edge': {
@@ -27,6 +27,10 @@ export function markOutline(face: Face, mark: Mark): readonly (readonly GridPlac
     default:
       return pathOutline(face, placed(mark.path), mark.radius);
   }
+}
+
+function closed(face: Face, corners: readonly GridPlace[]): readonly (readonly GridPlace[])[] {
+  return [divided(face, [...corners, corners[0]])];
 }
 
 /** All places within a radius of a path. */

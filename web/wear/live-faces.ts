@@ -7,8 +7,10 @@ import { useStore } from 'zustand/react';
 import { createStore } from 'zustand/vanilla';
 import type { CellBlock } from '../../geometry/depth/chart.ts';
 import type { DepthMap } from '../../geometry/depth/depth-map.ts';
+import type { ReadSurface } from '../../geometry/depth/read-surface.ts';
 import { applyMark, replay } from '../../geometry/depth/replay.ts';
 import { standsFor } from '../../geometry/job/face-names.ts';
+import type { Mark } from '../../geometry/job/job.ts';
 import type { JobFile, MarkFile, PartFile } from '../../geometry/job/job-file.ts';
 import { measuredImpeller } from '../../geometry/job/measured-impeller.ts';
 import { measuredMark } from '../../geometry/job/measured-mark.ts';
@@ -18,6 +20,7 @@ import type { Part } from '../../geometry/part/part.ts';
 import { partOf } from '../../geometry/part/part-of.ts';
 import { jobStore } from '../job/job-store.ts';
 import { useView } from '../view/view-store.ts';
+import { onSurfaces, shapeOf, surfaceOfMark } from './read-surfaces.ts';
 
 /** A face and its map. Another object once the job's marks have changed the map; what a brush presses into it leaves it the same. */
 export interface LiveFace {
@@ -103,17 +106,44 @@ interface HeldFace {
   readonly live: LiveFace;
   /** The marks its map holds, as the file has them. */
   readonly marks: readonly MarkFile[];
+  /** The surfaces of those that are readings, as they were pressed. */
+  readonly surfaces: readonly (ReadSurface | null)[];
 }
 
 const pressed = new WeakMap<DepthMap, number>();
 let parts: readonly HeldPart[] = [];
 let followed: JobFile | null = null;
+/** A tool is writing into a map: it keeps that map until it is lifted. */
+let isHeld = false;
+let haveSurfacesCome = false;
 let claimed: { readonly map: DepthMap; readonly mark: MarkFile } | null = null;
 
 jobStore.subscribe((now, before) => {
   if (now.job.parts !== before.job.parts)
     revisionStore.setState(({ revision }) => ({ revision: revision + 1 }));
 });
+
+onSurfaces(() => {
+  haveSurfacesCome = true;
+  if (!isHeld) followSurfaces();
+});
+
+/** Keeps maps from being replaced while a tool writes into one of them. */
+export function holdMaps(): void {
+  isHeld = true;
+}
+
+/** The tool is lifted: surfaces that came meanwhile are pressed now. */
+export function letMapsGo(): void {
+  isHeld = false;
+  if (haveSurfacesCome) followSurfaces();
+}
+
+function followSurfaces(): void {
+  haveSurfacesCome = false;
+  followed = null;
+  revisionStore.setState(({ revision }) => ({ revision: revision + 1 }));
+}
 
 /** Follows the job only when someone looks: several changes in a row are replayed once. */
 function held(): readonly HeldPart[] {
@@ -131,7 +161,7 @@ function held(): readonly HeldPart[] {
 }
 
 function followPart(file: PartFile, before: HeldPart | undefined): HeldPart {
-  if (before?.file === file) return before;
+  if (before?.file === file && !before.faces.some((face) => hasOtherSurfaces(file, face))) return before;
   if (before !== undefined && hasSameShape(file, before.file)) {
     return heldPart(
       file,
@@ -156,21 +186,42 @@ function followFace(file: PartFile, before: HeldFace): HeldFace {
   const marks = marksOn(file, face);
   const isKept =
     marks.length >= before.marks.length && before.marks.every((mark, i) => isSame(mark, marks[i]));
-  if (!isKept || marks.length > before.marks.length + 1) return replayed(file, face);
+  if (!isKept || marks.length > before.marks.length + 1 || hasOtherSurfaces(file, before))
+    return replayed(file, face);
   const next = marks.at(before.marks.length);
   if (next === undefined) return before;
+  // Its surface is still to come; that replays the face.
+  if (next.kind === 'readings') return replayed(file, face);
   pressed.set(map, marksPressed(map) + 1);
-  if (claimed !== null && claimed.map === map && isSame(claimed.mark, next))
-    return { live: before.live, marks };
+  if (claimed !== null && claimed.map === map && isSame(claimed.mark, next)) return { ...before, marks };
   const mark = measuredMark(next, file);
-  if (mark !== null) applyMark(map, face, mark);
-  return { live: { ...before.live }, marks };
+  if (mark !== null) applyMark(map, face, mark, () => null);
+  return { ...before, live: { ...before.live }, marks };
 }
 
 function replayed(file: PartFile, face: Face): HeldFace {
   const marks = marksOn(file, face);
-  const own = marks.map((mark) => measuredMark(mark, file)).filter((mark) => mark !== null);
-  return { live: { part: file.id, face, map: replay(face, own) }, marks };
+  const surfaces = surfacesOn(file, face);
+  const surfaceOf = new Map<Mark, ReadSurface | null>();
+  const own = marks.flatMap((mark): Mark[] => {
+    const taken = measuredMark(mark, file);
+    if (taken?.kind === 'readings') surfaceOf.set(taken, surfaces[surfaceOf.size]);
+    return taken === null ? [] : [taken];
+  });
+  const map = replay(face, own, { surfaceOf: (mark) => surfaceOf.get(mark) ?? null });
+  return { live: { part: file.id, face, map }, marks, surfaces };
+}
+
+/** The surfaces of the readings on a face, in the order of the marks. */
+function surfacesOn(file: PartFile, face: Face): readonly (ReadSurface | null)[] {
+  return file.wear.flatMap((mark, i) =>
+    mark.kind === 'readings' && standsFor(mark.face, face.name) ? [surfaceOfMark(file, i)] : [],
+  );
+}
+
+function hasOtherSurfaces(file: PartFile, { live, surfaces }: HeldFace): boolean {
+  const now = surfacesOn(file, live.face);
+  return now.length !== surfaces.length || now.some((surface, i) => surface !== surfaces[i]);
 }
 
 function marksOn(file: PartFile, face: Face): readonly MarkFile[] {
@@ -180,11 +231,6 @@ function marksOn(file: PartFile, face: Face): readonly MarkFile[] {
 /** True when the two parts have the same metal as new. */
 function hasSameShape(a: PartFile, b: PartFile): boolean {
   return isSame(shapeOf(a), shapeOf(b));
-}
-
-/** Everything of a part but what it weighs, may wear down to and has been marked with. */
-function shapeOf({ wear, density, leastThickness, ...shape }: PartFile): object {
-  return shape;
 }
 
 /** The job store keeps untouched branches, so this mostly ends at the references; a job opened once more is told by its text. */

@@ -6,7 +6,7 @@ import type { DepthMap } from '../../geometry/depth/depth-map.ts';
 import type { Mm, Mm3, Mm4 } from '../../geometry/units.ts';
 import { jobStore } from '../job/job-store.ts';
 import { estimateStore } from '../worker/estimate-client.ts';
-import { type LiveFace, onTouched } from './live-faces.ts';
+import { holdMaps, type LiveFace, letMapsGo, onTouched } from './live-faces.ts';
 import { liveTotals } from './live-totals-store.ts';
 import { retally, type TileVolumes, tileVolumes } from './tile-volumes.ts';
 
@@ -30,6 +30,7 @@ let isTaking = false;
 
 /** To be called before a tool writes into a map: what stands there now is what changes count from. */
 export function watchFace(live: LiveFace): void {
+  holdMaps();
   inHand.clear();
   if (watched === null || watched.map !== live.map) watched = tileVolumes(live.face, live.map);
   else recount(live.map);
@@ -50,6 +51,7 @@ export function takeStroke(add: () => boolean): boolean {
 
 /** The stroke in hand is called off. */
 export function dropStroke(): void {
+  letMapsGo();
   inHand.clear();
   show();
 }

@@ -2,15 +2,17 @@
  * The figures of the job on the screen, worked out beside it whenever the job changes. The latest job wins; until its answer is
  * there, the last good figures stay, marked as being redone.
  */
-import { wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
 import { useStore } from 'zustand/react';
 import { createStore } from 'zustand/vanilla';
 import type { Fault } from '../../geometry/job/fault.ts';
 import type { JobFile } from '../../geometry/job/job-file.ts';
 import type { Result } from '../../geometry/sheet/result.ts';
+import type { Fraction } from '../../geometry/units.ts';
 import { notify } from '../files/notice-store.ts';
 import { jobStore } from '../job/job-store.ts';
-import type { EstimateAnswer, EstimateService, FaceRegions } from './estimate-job.ts';
+import { takeSurfaces } from '../wear/read-surfaces.ts';
+import type { EstimateAnswer, EstimateNews, EstimateService, FaceRegions } from './estimate-job.ts';
 
 export interface EstimateState {
   /** The last good result, in the file's units; null before the first. */
@@ -20,6 +22,8 @@ export interface EstimateState {
   readonly job: JobFile | null;
   /** A newer job is being worked out. */
   readonly pending: boolean;
+  /** How far a long kriging is, 0 to 1; null when nothing takes long. */
+  readonly progress: Fraction | null;
   /** The printable sheet as an HTML fragment; it follows when the person pauses. Empty before the first. */
   readonly sheet: string;
   /** The sheet is not yet that of the newest job. */
@@ -35,6 +39,7 @@ export const estimateStore = createStore<EstimateState>()(() => ({
   regions: [],
   job: null,
   pending: false,
+  progress: null,
   sheet: '',
   isSheetPending: true,
   faults: [],
@@ -47,7 +52,7 @@ export function useEstimate<T>(select: (state: EstimateState) => T): T {
 
 /** A worker that can be asked; the answer rejects when it has crashed. */
 export interface Estimator {
-  ask(job: JobFile): Promise<EstimateAnswer>;
+  ask(job: JobFile, report: (news: EstimateNews) => void): Promise<EstimateAnswer>;
   /** Of the job asked for last. */
   sheet(): Promise<string | null>;
   stop(): void;
@@ -74,20 +79,23 @@ export function startEstimating(openEstimator: () => Estimator = estimateWorker)
     estimateStore.setState({ pending: true, isSheetPending: true });
     try {
       estimator ??= openEstimator();
-      const answer = await estimator.ask(job);
+      const answer = await estimator.ask(job, (news) => hear(news, job));
       crashedOn = null;
+      estimateStore.setState({ progress: null });
       // Where a newer job waits, this answer is of yesterday's.
       if (wanted === null) {
         show(answer, job);
         timer = setTimeout(() => void drawSheet(estimator), SHEET_PAUSE);
       }
-    } catch {
+    } catch (reason) {
       estimator?.stop();
       estimator = null;
-      if (crashedOn === job) giveUp();
+      estimateStore.setState({ progress: null });
+      if (reason === STOPPED) sayStopped();
+      else if (crashedOn === job) giveUp();
       else wanted ??= job;
-      if (crashedOn === null) sayStartedAgain();
-      crashedOn = job;
+      if (reason !== STOPPED && crashedOn === null) sayStartedAgain();
+      crashedOn = reason === STOPPED ? null : job;
     }
     isBusy = false;
     await work();
@@ -123,6 +131,19 @@ export function startEstimating(openEstimator: () => Estimator = estimateWorker)
   };
 }
 
+/** A long kriging that is no longer wanted ends; the figures stay those before it until the job changes again. */
+export function stopEstimate(): void {
+  for (const stop of stops) stop();
+}
+
+const STOPPED = new Error('stopped by the person');
+const stops = new Set<() => void>();
+
+function hear(news: EstimateNews, job: JobFile): void {
+  if ('surface' in news) takeSurfaces(job, [news.surface]);
+  else if (stops.size > 0) estimateStore.setState({ progress: news.progress });
+}
+
 function show(answer: EstimateAnswer, job: JobFile): void {
   if ('result' in answer) estimateStore.setState({ ...answer, job, pending: false, faults: [], error: null });
   else if ('faults' in answer) estimateStore.setState({ pending: false, faults: answer.faults, error: null });
@@ -132,6 +153,12 @@ function show(answer: EstimateAnswer, job: JobFile): void {
 function giveUp(): void {
   const error =
     'The estimate stopped twice at this job. Undo the last change, or close the page and open it again.';
+  estimateStore.setState({ pending: false, faults: [], error });
+}
+
+function sayStopped(): void {
+  const error =
+    'Stopped. The figures are those from before the last change; change the job to work them out.';
   estimateStore.setState({ pending: false, faults: [], error });
 }
 
@@ -154,7 +181,18 @@ function estimateWorker(): Estimator {
   // It may come while nothing is asked; the next question then fails.
   crash.catch(() => {});
   return {
-    ask: (job) => Promise.race([service.estimateJob(job), crash]),
+    async ask(job, report) {
+      let stop = () => {};
+      const stopped = new Promise<never>((_, fail) => {
+        stop = () => fail(STOPPED);
+      });
+      stops.add(stop);
+      try {
+        return await Promise.race([service.estimateJob(job, proxy(report)), crash, stopped]);
+      } finally {
+        stops.delete(stop);
+      }
+    },
     sheet: () => Promise.race([service.sheetOfLast(), crash]),
     stop: () => worker.terminate(),
   };

@@ -6,14 +6,26 @@ import { measured } from '../../geometry/job/measured.ts';
 import { readJobValue } from '../../geometry/job/read-job.ts';
 import { sheetBody } from '../../geometry/sheet/html.ts';
 import { type Result, toResult } from '../../geometry/sheet/result.ts';
+import type { Fraction } from '../../geometry/units.ts';
+import type { FoundSurface } from '../wear/read-surfaces.ts';
+import { type KnownSurveys, surveyor } from './surveyor.ts';
 
 /** What is asked of the worker. The sheet is asked for apart: drawing its pictures may take as long as the figures. */
 export interface EstimateService {
-  /** The whole way from a job file to its figures. Never throws. */
-  estimateJob(file: JobFile): EstimateAnswer;
+  /**
+   * The whole way from a job file to its figures. Never throws.
+   * @param report  hears of surfaces as they are found, and how far a long kriging is
+   */
+  estimateJob(file: JobFile, report?: (news: EstimateNews) => void): EstimateAnswer;
   /** The printable sheet of the job estimated last, as an HTML fragment; null when that gave no figures. */
   sheetOfLast(): string | null;
 }
+
+/** What is said before the answer is there. */
+export type EstimateNews =
+  | { readonly surface: FoundSurface }
+  /** Share of the readings in hand that is done. */
+  | { readonly progress: Fraction };
 
 /** What comes back: plain data, whatever happened. */
 export type EstimateAnswer =
@@ -42,13 +54,15 @@ export interface FaceRegions {
 /** Remembers the last estimate, so that the sheet need not be worked out again. */
 export function estimateService(): EstimateService {
   let last: Estimate | null = null;
+  const surveys: KnownSurveys = new Map();
   return {
-    estimateJob(file) {
+    estimateJob(file, report = () => {}) {
       last = null;
       try {
         const read = readJobValue(file);
         if ('faults' in read) return { faults: read.faults };
-        last = estimate(measured(read.job));
+        const job = measured(read.job);
+        last = estimate(job, { surveyOf: surveyor(read.job, job, surveys, report) });
         return { result: toResult(last), regions: last.parts.flatMap(faceRegions) };
       } catch (error) {
         last = null;

@@ -92,10 +92,10 @@ test('without a plane spacing the couple is about the middle of the body', () =>
   expect(couple.amount).toBeLessThan(1e-3 * net.amount);
 });
 
-test('the error of the fill volume counts with what metal weighs more, at its radius', () => {
+test('the error of what was read adds to that of the density as independent errors do', () => {
   const input = rotorInput({ marks: [evenly('vane-1/tip', 0.3)] });
-  const { standardError, added } = balance({ ...input, fillStandardError: 80, fillRadius: 120 });
-  expect(standardError).toBeCloseTo(Math.hypot(0.02 * added.amount, 80 * 120 * 4.9e-3), 9);
+  const { standardError, added } = balance({ ...input, readError: 47 });
+  expect(standardError).toBeCloseTo(Math.hypot(0.02 * added.amount, 47), 9);
 });
 
 test('just under the limit but not sure of it: check', () => {

@@ -59,8 +59,7 @@ export function rotorInput(made: Made = {}): BalanceInput {
     metalDensity: shape.density,
     fillerDensity: 2.3e-3,
     coatDensity: 1.7e-3,
-    fillStandardError: 0,
-    fillRadius: 0,
+    readError: 0,
     vanes: part.body.vanes,
     shroud:
       back && front && part.rim ? { back, front, rim: part.rim, leastThickness: shape.leastThickness } : null,

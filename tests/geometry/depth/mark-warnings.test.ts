@@ -8,7 +8,7 @@ import { job, patch, pit, plate, polar } from '../made.ts';
 /** The plate is 320 / 120 mm with holes of 14 mm on 290 mm at 0, 60 .. degrees; the bore is 18 mm deep. */
 const landedOn = (marks: readonly Mark[]): Set<Mark> => {
   const landed = new Set<Mark>();
-  for (const face of wearPlate(plate(), 2).faces) replay(face, marks, landed);
+  for (const face of wearPlate(plate(), 2).faces) replay(face, marks, { landed });
   return landed;
 };
 const warningsOf = (marks: readonly Mark[]) => markWarnings(job(marks), 0, landedOn(marks));

@@ -85,7 +85,10 @@ const mark = fc.oneof(
       face,
       points: fc.array(fc.tuple(coordinate, coordinate, depth), { minLength: 1 }),
     },
-    { gaugeError: number(0, 1) },
+    {
+      gaugeError: number(0, 1),
+      covariance: record({}, { shape: fc.constantFrom('matern-5/2', 'gaussian'), length: size, sill: size }),
+    },
   ),
 );
 

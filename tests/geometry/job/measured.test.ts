@@ -220,6 +220,7 @@ describe('materials and repair', () => {
       fillerWaste: 0.12,
       coatWaste: 0.25,
       applicationRate: 15_000,
+      orderWithin: 20_000,
       overbuild: 0.5,
     });
     expect(job.surface).toBe(17);
@@ -263,6 +264,7 @@ describe('materials and repair', () => {
       fillerWaste: 0.1,
       coatWaste: 0.2,
       applicationRate: 20_000,
+      orderWithin: null,
       overrules: [],
     });
   });
@@ -276,7 +278,6 @@ describe('materials and repair', () => {
 
 test('what is not worked out yet is listed with its field, and nothing else is', () => {
   expect(taken(wholeJob()).unsupported.map(({ field }) => field)).toEqual([
-    'parts[0].wear[6]',
     'parts[0].wear[7]',
     'clearance',
     'climate',

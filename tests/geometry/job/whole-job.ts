@@ -58,7 +58,14 @@ export function wholeJob() {
               [70, 10, 0.4],
               [75, 40, -0.1],
             ],
-            gaugeError: 0.1,
+            gaugeError: 0.15,
+            within: [
+              [65, 0],
+              [100, 0],
+              [100, 60],
+              [65, 60],
+            ],
+            covariance: { shape: 'matern-3/2', length: 40, sill: 0.5 },
           },
           { kind: 'scan', face: 'face', columns: 2, rows: 1, depths: 'AAAAAAAAAAA=' },
         ] as object[],
@@ -168,6 +175,7 @@ export function wholeJob() {
       fillerWaste: 12,
       coatWaste: 25,
       applicationRate: 15,
+      orderWithin: 20,
       overrule: [
         { at: 'plate:face', point: [118, 45], action: 'leave' },
         { at: 'impeller:vane-1/tip', point: [10, 0], action: 'fill' },

@@ -3,6 +3,7 @@ import { useView } from '../../view/view-store.ts';
 import { useLiveTotals } from '../../wear/live-totals-store.ts';
 import { useEstimate } from '../../worker/estimate-client.ts';
 import { estimatedFigures, type Figure, figureSet } from './figure-set.ts';
+import { LongWork } from './LongWork.tsx';
 import { liveFigures } from './live-figures.ts';
 import './Figures.css';
 
@@ -17,6 +18,7 @@ export function Figures() {
     return (
       <section className="figures" aria-label="Figures">
         <p className="quiet figures-wait">Working out the figures</p>
+        <LongWork />
       </section>
     );
   }
@@ -27,6 +29,7 @@ export function Figures() {
       {figureSet(source, units).map((figure) => (
         <FigureOf key={figure.label} figure={figure} />
       ))}
+      <LongWork />
       <p className="unseen" role="status">
         {spoken(figureSet(estimated, units))}
       </p>

@@ -25,6 +25,8 @@ export interface FigureSource {
   /** In the middle of a stroke: putty and coat are near enough to watch, not to mix by. */
   readonly isAbout: boolean;
   readonly putty: number;
+  /** Two standard errors of it, from gauge readings; 0 when there are none. */
+  readonly puttyError: number;
   readonly mixes: number;
   readonly partA: number;
   readonly partB: number;
@@ -42,8 +44,10 @@ export interface FigureSource {
 
 /** The five figures as they stand on the screen. */
 export function figureSet(source: FigureSource, units: ScreenUnits): readonly Figure[] {
-  const { isAbout, putty, mixes, partA, partB, coat, coats, deepest, unbalance, thinnest } = source;
+  const { isAbout, putty, puttyError, mixes, partA, partB, coat, coats, deepest, unbalance, thinnest } =
+    source;
   const about = isAbout ? 'about, ' : '';
+  const error = puttyError > 0 ? `±${amount(puttyError)}, ` : '';
   const length = (size: number) => formatQuantity(size, 'length', units);
   const unit = shownUnit('length', units).symbol;
   const isThin = thinnest !== null && thinnest.least !== null && thinnest.wall < thinnest.least;
@@ -52,7 +56,7 @@ export function figureSet(source: FigureSource, units: ScreenUnits): readonly Fi
       label: 'Putty',
       value: amount(putty),
       unit: 'mL',
-      note: putty > 0 ? `${about}in ${counted(mixes, 'mix', 'mixes')}` : 'Nothing to fill',
+      note: putty > 0 ? `${about}${error}in ${counted(mixes, 'mix', 'mixes')}` : 'Nothing to fill',
     },
     {
       label: 'A : B',
@@ -117,6 +121,7 @@ export function estimatedFigures(result: Result, job: JobFile): FigureSource {
   return {
     isAbout: false,
     putty: filler.volume,
+    puttyError: 2 * filler.standardError,
     mixes: filler.batches.length,
     partA: filler.partA.mass,
     partB: filler.partB.mass,
