@@ -9,7 +9,9 @@ export interface ReadTrace {
 
 /** The trace of readings that were just pressed: the cells they changed. */
 export function traceOf(mark: Readings, before: Float32Array, depth: Float32Array): ReadTrace {
-  return { mark, decides: Uint8Array.from(depth, (now, cell) => (now === before[cell] ? 0 : 1)) };
+  const decides = new Uint8Array(depth.length);
+  for (let cell = 0; cell < depth.length; cell++) if (depth[cell] !== before[cell]) decides[cell] = 1;
+  return { mark, decides };
 }
 
 /** Takes the cells out that a later mark decides instead. What adds to the depth or evens it leaves them in. Writes into `trace`. */

@@ -45,7 +45,7 @@ export const USUAL_GAUGE_ERROR = 0.1;
 
 /** A repair with nothing left open, in the file's units. */
 export type WholeRepair = {
-  readonly [K in keyof Omit<RepairFile, 'orderWithin'>]-?: NonNullable<RepairFile[K]>;
+  readonly [K in keyof Omit<RepairFile, 'readingWorth'>]-?: NonNullable<RepairFile[K]>;
 };
 
 export const USUAL_REPAIR: WholeRepair = {

@@ -39,7 +39,7 @@ const repairSchema = record('the repair', {
   applicationRate: quantity('a rate in cm3/min', { above: 0, most: 10_000 })
     .optional()
     .describe('What this person fills and levels, cm3/min; 20 when left out'),
-  orderWithin: quantity('a volume in cm3', { above: 0, most: 1_000_000 })
+  readingWorth: quantity('a volume in cm3', { above: 0, most: 1_000_000 })
     .optional()
     .describe('How far the putty to order may be off, cm3; the smallest pack when left out'),
   overrule: list(overruleSchema, 'overrules', 0, 10_000).optional(),

@@ -331,8 +331,8 @@ export interface Repair {
   /** What this person fills and levels, mm3/min. */
   readonly applicationRate: number;
   readonly overrules: readonly Overrule[];
-  /** How far the putty to order may be off; null: by the smallest pack. */
-  readonly orderWithin: Mm3 | null;
+  /** Another gauge reading is worth taking while it may change the putty order by this much; null: by the smallest pack. */
+  readonly readingWorth: Mm3 | null;
 }
 
 export interface Overrule {

@@ -10,7 +10,7 @@ export function measuredSections(part: PartFile): readonly Section[] {
 }
 
 /** A section in our units: degrees to radians along the coordinate of its face that is an angle. */
-export function measuredSection(section: SectionFile, part: PartFile): Section {
+function measuredSection(section: SectionFile, part: PartFile): Section {
   const { face } = section;
   if (section.kind === 'line') {
     const point = pointOn(part, face);

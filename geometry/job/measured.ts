@@ -56,7 +56,7 @@ function measuredRepair(file: RepairFile | undefined, parts: readonly PartFile[]
     fillerWaste: repair.fillerWaste / 100,
     coatWaste: repair.coatWaste / 100,
     applicationRate: repair.applicationRate * 1000,
-    orderWithin: file?.orderWithin === undefined ? null : file.orderWithin * 1000,
+    readingWorth: file?.readingWorth === undefined ? null : file.readingWorth * 1000,
     overrules: repair.overrule.flatMap(({ at, point, action }): Overrule[] => {
       const [id, face] = at.split(':');
       const part = parts.find((candidate) => candidate.id === id);

@@ -38,7 +38,7 @@ export const sectionSchema = z
   });
 
 /** Sections a part may keep: each is a picture on the sheet. */
-export const MOST_SECTIONS = 20;
+const MOST_SECTIONS = 20;
 
 export const sections = list(sectionSchema, 'sections', 0, MOST_SECTIONS)
   .optional()

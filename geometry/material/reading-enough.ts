@@ -5,7 +5,7 @@ import type { Density, Mm3 } from '../units.ts';
 export interface ReadingEnough {
   /** How far the order is to be expected to move by the best next reading, 19 times in 20 by less, mm3. */
   readonly moves: Mm3;
-  /** What it may be off by: the person's limit, or what the smallest pack holds; null when there is neither. */
+  /** From where on that matters: the person's limit, or what the smallest pack holds; null when there is neither. */
   readonly limit: Mm3 | null;
   readonly isEnough: boolean;
 }
@@ -18,11 +18,11 @@ export interface ReadingEnough {
 export function readingEnough(
   moves: Mm3,
   { packs }: Filler,
-  { fillerWaste, orderWithin }: Repair,
+  { fillerWaste, readingWorth }: Repair,
   density: Density,
 ): ReadingEnough {
   const order = 2 * moves * (1 + fillerWaste);
   const sizes = packs.map(({ mass, volume }) => volume ?? (mass ?? 0) / density).filter((size) => size > 0);
-  const limit = orderWithin ?? (sizes.length > 0 ? Math.min(...sizes) : null);
+  const limit = readingWorth ?? (sizes.length > 0 ? Math.min(...sizes) : null);
   return { moves: order, limit, isEnough: limit !== null && order < limit };
 }

@@ -104,7 +104,12 @@ export function readWeights(faces: readonly ReadFace[], densities: Densities, mo
 }
 
 function blockSize(faces: readonly ReadFace[], most: number): number {
-  const decided = Math.max(...faces.map(({ decides }) => decides.reduce((sum, one) => sum + one, 0)));
+  let decided = 0;
+  for (const { decides } of faces) {
+    let here = 0;
+    for (let cell = 0; cell < decides.length; cell++) here += decides[cell];
+    if (here > decided) decided = here;
+  }
   return Math.max(1, Math.ceil(Math.sqrt(decided / most)));
 }
 

@@ -40,7 +40,7 @@ export interface NextReading {
 }
 
 /** Places a surface stands for in the sums: many for a few readings cost more than they tell. */
-const MOST_PLACES = 1200;
+const MOST_PLACES = 800;
 
 /**
  * @param faces  all faces the mark is on

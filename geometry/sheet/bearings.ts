@@ -1,13 +1,15 @@
 import type { Coordinate, Face } from '../part/face.ts';
 import { type Mm, TURN, toDegrees } from '../units.ts';
+import { widthOf } from './flat-drawing.ts';
 import type { FlatFrame } from './flat-frame.ts';
-import type { FlatMark } from './flat-svg.ts';
+import type { FlatMark } from './flat-marks.ts';
 
 /**
  * The words round the picture of a face that say how it lies: the reference mark and every quarter turn, or both ends of x and y.
  * @param away  mm that they stand off the face
+ * @param text  height of their letters, mm
  */
-export function bearingsOf(face: Face, frame: FlatFrame, away: Mm): FlatMark[] {
+export function bearingsOf(face: Face, frame: FlatFrame, away: Mm, text: Mm): FlatMark[] {
   const { grid } = face;
   const columns = face.coordinates[face.columnsAre === 'first' ? 0 : 1];
   const rows = face.coordinates[face.columnsAre === 'first' ? 1 : 0];
@@ -27,13 +29,16 @@ export function bearingsOf(face: Face, frame: FlatFrame, away: Mm): FlatMark[] {
   }
   // Sides and tips of vanes lie on their side: what runs along their rows runs to the right.
   const [right, up] = rows.label === 'along' ? [rows, columns] : [columns, rows];
-  const beside = ({ label }: Coordinate, to: Mm): Mm =>
-    x - away - 0.006 * Math.max(width, height) * `${label} ${Math.round(to)}`.length;
+  const half = (word: string): Mm => widthOf(word, text) / 2;
+  const [start, end] = [lengthText(right, right.from), lengthText(right, right.to)];
+  // Below a narrow face the two words part, so that neither lies on the other.
+  const apart = Math.max(0, (half(start) + half(end) + text - width) / 2);
+  const beside = (at: Mm, word: string): FlatMark => ({ at: [x - away - half(word), at], text: word });
   return [
-    { at: [x, y + height + away], text: lengthText(right, right.from) },
-    { at: [x + width, y + height + away], text: lengthText(right, right.to) },
-    { at: [beside(up, up.from), y + height], text: lengthText(up, up.from) },
-    { at: [beside(up, up.to), y], text: lengthText(up, up.to) },
+    { at: [x - apart, y + height + away], text: start },
+    { at: [x + width + apart, y + height + away], text: end },
+    beside(y + height, lengthText(up, up.from)),
+    beside(y, lengthText(up, up.to)),
   ];
 }
 

@@ -13,35 +13,38 @@ export interface ContourLabel {
 const TRIED = Array.from({ length: 23 }, (_, i) => 0.5 + (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * 0.04);
 
 /**
- * Finds a place for the number of one contour line: near the middle of its longest run, or of the next longest, that is clear of
- * the numbers already set.
+ * Finds a place for the number of a contour line on each of its runs that is long enough, the longest first: near the middle of the
+ * run, and clear of the numbers already set.
  * @param runs   the parts of the line that lie on the face
  * @param taken  labels already set
  * @param size   width of a number in the picture, mm; runs shorter than twice that carry none
  * @param isOpen false where a number would say nothing: where lines lie on each other
- * @returns null when the line is too short, or has no room
+ * @param most   as many at most
+ * @returns none when every run is too short, or has no room
  */
-export function contourLabel(
+export function contourLabels(
   runs: readonly (readonly FlatPoint[])[],
   taken: readonly ContourLabel[],
   size: Mm,
   isOpen: (x: Mm, y: Mm) => boolean,
-): ContourLabel | null {
+  most: number,
+): ContourLabel[] {
   const longest = runs
     .map((run) => ({ run, length: lengthOf(run) }))
     .filter(({ length }) => length > 2 * size)
     .sort((a, b) => b.length - a.length);
+  const found: ContourLabel[] = [];
   for (const { run, length } of longest) {
+    if (found.length >= most) break;
     for (const share of TRIED) {
       const label = labelAt(run, share * length, size);
-      if (
-        isOpen(label.x, label.y) &&
-        taken.every(({ x, y }) => Math.hypot(x - label.x, y - label.y) > 1.5 * size)
-      )
-        return label;
+      const isClear = ({ x, y }: ContourLabel) => Math.hypot(x - label.x, y - label.y) > 1.5 * size;
+      if (!isOpen(label.x, label.y) || !taken.every(isClear) || !found.every(isClear)) continue;
+      found.push(label);
+      break;
     }
   }
-  return null;
+  return found;
 }
 
 /** The slope is taken over the width of the number, so that a kink under it does not turn it. */
@@ -49,8 +52,12 @@ function labelAt(run: readonly FlatPoint[], at: Mm, size: Mm): ContourLabel {
   const [x, y] = pointAt(run, at);
   const [x0, y0] = pointAt(run, at - size / 2);
   const [x1, y1] = pointAt(run, at + size / 2);
-  const angle = toDegrees(Math.atan2(y1 - y0, x1 - x0));
-  return { x, y, angle: angle > 90 ? angle - 180 : angle <= -90 ? angle + 180 : angle };
+  return { x, y, angle: upright(toDegrees(Math.atan2(y1 - y0, x1 - x0))) };
+}
+
+/** The same slope, never upside down. */
+export function upright(angle: Deg): Deg {
+  return angle > 90 ? angle - 180 : angle <= -90 ? angle + 180 : angle;
 }
 
 function pointAt(run: readonly FlatPoint[], at: Mm): FlatPoint {

@@ -3,7 +3,7 @@ import type { DepthMap } from '../depth/depth-map.ts';
 import { DAMAGE } from '../fill/label.ts';
 import type { Face } from '../part/face.ts';
 import type { Fraction, Mm } from '../units.ts';
-import { type ContourLabel, contourLabel } from './contour-label.ts';
+import { type ContourLabel, contourLabels } from './contour-label.ts';
 import { type FlatBox, type FlatPoint, flatFrame } from './flat-frame.ts';
 import { type FlatOutline, flatOutline } from './flat-outline.ts';
 import { simplified, svgPath } from './flat-path.ts';
@@ -27,6 +27,8 @@ export interface FlatMap {
   readonly scaleTo: Mm;
   /** A round length to draw as a scale bar. */
   readonly scaleBar: Mm;
+  /** How far apart contour lines lie at a place, mm: endless on even ground. */
+  spacingAt(x: Mm, y: Mm): Mm;
 }
 
 export interface DepthBand {
@@ -41,7 +43,10 @@ export interface DepthBand {
 export interface ContourLine {
   readonly depth: Mm;
   readonly path: string;
-  readonly label: ContourLabel | null;
+  /** The line as it lies on the face: each closed one, and each from edge to edge. */
+  readonly runs: readonly (readonly FlatPoint[])[];
+  /** A number on each run that has room for one, the longest first. */
+  readonly labels: readonly ContourLabel[];
 }
 
 /** Steps between contour lines that read well, mm. */
@@ -49,20 +54,29 @@ const STEPS: readonly Mm[] = [1, 2, 5, 10, 20, 50, 100];
 const MOST_LINES = 12;
 /** Width of a contour's number as a share of the picture. */
 const LABEL_WIDTH = 0.04;
-/** Lines nearer to each other than this share of the picture carry no number: half the height of one. */
-const LEAST_SPACING = 0.01;
+/** More numbers than this hide the wear. */
+const MOST_NUMBERS = 60;
+/** Lines nearer to each other than this share of a number's width carry none: half the height of one. */
+const LEAST_SPACING = 0.25;
 /** Lines are drawn this share of a step early: a flat bottom of 3 mm is then within its 3 mm line, dust or no dust. */
 const EARLY: Fraction = 0.02;
 
 /**
  * Contours of a face's depth at whole mm; at half mm while nothing is 3 mm deep, at tenths under 0.6 mm, wider apart when deep.
- * @param deepest  mm, sets the steps and the scale; that of the map unless several maps are to look alike
+ * @param deepest      mm, sets the steps and the scale; that of the map unless several maps are to look alike
+ * @param numberWidth  of a number on a contour line, mm; as the sheet draws it unless said
  * Accuracy: of `flatRaster`; figures never come from here.
  */
-export function flatMap(face: Face, map: DepthMap, deepest: Mm = deepestOf(map)): FlatMap {
+export function flatMap(
+  face: Face,
+  map: DepthMap,
+  deepest: Mm = deepestOf(map),
+  { numberWidth }: { readonly numberWidth?: Mm } = {},
+): FlatMap {
   const frame = flatFrame(face);
   const raster = flatRaster(face, map, frame);
   const side = Math.max(frame.box.width, frame.box.height);
+  const size = numberWidth ?? LABEL_WIDTH * side;
   const step = contourStep(deepest);
   const depths = Array.from({ length: Math.floor(deepest / step + EARLY) }, (_, i) =>
     roundDepth((i + 1) * step),
@@ -82,25 +96,27 @@ export function flatMap(face: Face, map: DepthMap, deepest: Mm = deepestOf(map))
     bands.push({ depth: from, to, share: (from + to) / 2 / scaleTo, path: svgPath(smooth(rings), true) });
     if (depth !== DAMAGE) lines.push({ depth, runs: smooth(runsOnFace(rings, face, frame)) });
   }
+  const spacingAt = (x: Mm, y: Mm) => step / slopeAt(raster, x, y);
   return {
     box: frame.box,
     outline: flatOutline(face, frame),
     bands,
-    lines: numbered(lines, LABEL_WIDTH * side, (x, y) => isOpen(raster, x, y, step, LEAST_SPACING * side)),
+    lines: numbered(lines, size, (x, y) => isOpen(spacingAt, x, y, LEAST_SPACING * size)),
     step,
     scaleTo,
     scaleBar: roundLength(side / 4),
+    spacingAt,
   };
 }
 
 /** True where contour lines lie at least `spacing` mm apart, and a little way round. */
-function isOpen(raster: FlatRaster, x: Mm, y: Mm, step: Mm, spacing: Mm): boolean {
+export function isOpen(spacingAt: FlatMap['spacingAt'], x: Mm, y: Mm, spacing: Mm): boolean {
   return [-1, 0, 1].every((i) =>
-    [-1, 0, 1].every((j) => step / slopeAt(raster, x + i * spacing, y + j * spacing) > spacing),
+    [-1, 0, 1].every((j) => spacingAt(x + i * spacing, y + j * spacing) > spacing),
   );
 }
 
-/** Gives each line a place for its number, the deepest first: that is the one that is looked for. */
+/** Gives each line places for its number, the deepest first: that is the one that is looked for. */
 function numbered(
   lines: readonly { readonly depth: Mm; readonly runs: readonly (readonly FlatPoint[])[] }[],
   size: Mm,
@@ -108,9 +124,9 @@ function numbered(
 ): ContourLine[] {
   const taken: ContourLabel[] = [];
   const deepFirst = lines.toReversed().map(({ depth, runs }) => {
-    const label = contourLabel(runs, taken, size, isOpenAt);
-    if (label) taken.push(label);
-    return { depth, path: svgPath(runs, false), label };
+    const labels = contourLabels(runs, taken, size, isOpenAt, MOST_NUMBERS - taken.length);
+    taken.push(...labels);
+    return { depth, path: svgPath(runs, false), runs, labels };
   });
   return deepFirst.reverse().filter(({ path }) => path !== '');
 }

@@ -55,8 +55,8 @@ export function readingsLines(estimate: Estimate, { parts, filler }: Result): st
   return [
     ...lines,
     isEnough
-      ? `${order}; ${figure(limit)} mL would matter. Enough is measured.`
-      : `${order}, and ${figure(limit)} mL matters. Measure on.`,
+      ? `${order}; a change by ${figure(limit)} mL would matter. Enough is measured.`
+      : `${order}, and a change by ${figure(limit)} mL matters. Measure on.`,
   ];
 }
 

@@ -1,3 +1,5 @@
+import { SECTION_STYLE } from './section-style.ts';
+
 /**
  * How the sheet looks on screen and on paper (A4 and Letter), scoped under `.sheet`. Always dark on white: it is paper. Nothing
  * depends on colour alone, so a grey printer loses nothing.
@@ -41,13 +43,6 @@ export const SHEET_STYLE = `
 .sheet-signatures { display: flex; flex-wrap: wrap; gap: 4mm 8mm; padding-top: 10mm; break-inside: avoid; }
 .sheet-signatures p { flex: 1 1 45mm; border-top: 0.3mm solid #1d1d1b; padding-top: 1mm; color: #55534e; }
 .flat-map { display: block; width: 100%; max-height: 130mm; }
-.flat-map text { fill: #1d1d1b; text-anchor: middle; font-variant-numeric: tabular-nums; }
-.flat-metal { fill: #efede8; }
-.flat-line, .flat-edge { fill: none; stroke: #1d1d1b; stroke-linejoin: round; }
-.flat-map .flat-number, .flat-map .flat-region-depth { paint-order: stroke; stroke: #fff; stroke-linejoin: round; }
-.flat-region circle { fill: #fff; stroke: #1d1d1b; }
-.flat-region-number { font-weight: 650; }
-.flat-map .flat-region-depth { text-anchor: start; }
-@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } .sheet-word { min-width: 20mm; } }
+${SECTION_STYLE}@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } .sheet-word { min-width: 20mm; } }
 @media print { .sheet { max-width: none; padding: 0; } .sheet, .sheet * { print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
 `;

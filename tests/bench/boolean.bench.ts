@@ -26,6 +26,7 @@ export async function bench(): Promise<BenchResult> {
       thickness: THICKNESS,
       leastThickness: null,
       marks: [],
+      sections: [],
     },
     CELL,
   ).faces[0];

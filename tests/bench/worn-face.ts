@@ -13,6 +13,7 @@ export function largeFace(): Face {
       thickness: 25,
       leastThickness: null,
       marks: [],
+      sections: [],
     },
     0.5,
   );

@@ -158,7 +158,7 @@ export function job(
       coatWaste: 0.2,
       applicationRate: 20_000,
       overrules: [],
-      orderWithin: null,
+      readingWorth: null,
       ...repair,
     },
     rotor: null,

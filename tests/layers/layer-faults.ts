@@ -14,6 +14,8 @@ const STAGES: readonly (readonly string[])[] = [
   ['material', 'balance', 'clearance', 'flow-test.ts'],
   ['plan'],
   ['estimate-part.ts'],
+  ['estimate-readings.ts'],
+  ['reading-warnings.ts'],
   ['estimate.ts'],
   ['sheet'],
   ['command.ts'],

@@ -5,6 +5,7 @@ export interface Expected {
   readonly source: Readonly<Record<'parts' | 'regions' | 'filler' | 'coat', string>> & {
     readonly impeller?: string;
     readonly balance?: string;
+    readonly readings?: string;
   };
   /** Largest difference between the two grids, by the name of the number: relative, but mm for places and g.mm or g.mm2 for vectors. */
   readonly ownError: Readonly<Record<string, number>>;
@@ -14,6 +15,8 @@ export interface Expected {
     readonly largestBatch: number;
     readonly batches: number;
     readonly batchVolume: number;
+    /** Of `volume`, where readings leave it open. */
+    readonly standardError?: number;
   };
   readonly coat: ExpectedMix & {
     readonly area: number;
@@ -35,7 +38,7 @@ export interface ExpectedBalance {
   readonly ratio: number;
   readonly chanceOver: number;
   readonly verdict: string;
-  /** Of each of the two components of the net vector: 2 % of the added unbalance. */
+  /** Of each of the two components of the net vector: 2 % of the added unbalance, and what readings leave open in its worst direction. */
   readonly standardError: number;
   /** At z = 0 and at z = planeSpacing, where the job asks for two planes. */
   readonly planes: readonly Vector[];
@@ -60,7 +63,23 @@ interface ExpectedPart {
   readonly fillCentroid: readonly number[] | null;
   /** Half the part's width, mm. */
   readonly size: number;
+  /** Of a part with gauge readings: one standard deviation of the volumes filled and lost. */
+  readonly standardError?: number;
+  readonly lostError?: number;
+  readonly readings?: readonly ExpectedReadings[];
   readonly faces: readonly ExpectedFace[];
+}
+
+export interface ExpectedReadings {
+  /** Place in the part's list of wear, from 0. */
+  readonly mark: number;
+  /** How many lie on the face. */
+  readonly used: number;
+  readonly fillError: number;
+  readonly lostError: number;
+  readonly leaveOneOut: { readonly rms: number; readonly within: number; readonly of: number };
+  /** The best place of all tried, the error after a reading there, and how far it is to be expected to move the volume. */
+  readonly next: { readonly at: readonly number[]; readonly to: number; readonly moves: number };
 }
 
 export interface ExpectedFace {

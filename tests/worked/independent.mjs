@@ -33,13 +33,24 @@ function worked(job, lots, reach) {
   // What is left to the coat takes coat where the face is coated; the corner shared by face and bore counts once when both are.
   const left = total(plates, (p) => p.leftForCoat ?? leftOnPlate(p, (worn) => coats(p.plate, worn)));
   const rotating = plates.find((p) => p.plate.id === job.rotor?.part);
+  const read = plates.some((p) => p.read.each.length > 0);
   return {
     parts: plates.map((p) => partNumbers(p, job)),
-    filler: fillerOf(job.filler, repair, surface, fillSums),
+    filler: {
+      ...fillerOf(job.filler, repair, surface, fillSums),
+      ...(read
+        ? {
+            standardError:
+              (rms(plates.map((p) => p.read.fill)) / 1000) * (1 + (repair.fillerWaste ?? 10) / 100),
+          }
+        : {}),
+    },
     coat: coatOf(job.coat, repair, surface, { area: total(coated, (worn) => worn.area), left }),
     ...(rotating === undefined ? {} : { balance: balanceOf(job, rotating) }),
   };
 }
+
+const rms = (list) => Math.hypot(...list);
 
 const leftOnPlate = ({ faces, shared }, coats) =>
   total(
@@ -47,7 +58,7 @@ const leftOnPlate = ({ faces, shared }, coats) =>
     (r) => r.lost,
   ) + (faces.every(coats) ? shared.left : 0);
 
-function partNumbers({ plate, faces, shared, lost, fill, centroid }, job) {
+function partNumbers({ plate, faces, shared, lost, fill, read, centroid }, job) {
   return {
     id: plate.id,
     lostVolume: lost / 1000,
@@ -55,6 +66,7 @@ function partNumbers({ plate, faces, shared, lost, fill, centroid }, job) {
     fillVolume: fill / 1000,
     fillMass: (fill * mixDensity(job.filler)) / 1000,
     fillCentroid: centroid,
+    ...(read.each.length > 0 ? readingNumbers(read) : {}),
     sharedAtCorner: -shared.lost / 1000,
     size:
       plate.outerDiameter === undefined
@@ -83,6 +95,22 @@ function partNumbers({ plate, faces, shared, lost, fill, centroid }, job) {
           fillVolume: r.action === 'fill' ? r.fill / 1000 : 0,
           action: r.action,
         })),
+    })),
+  };
+}
+
+function readingNumbers({ fill, lost, each }) {
+  return {
+    standardError: fill / 1000,
+    lostError: lost / 1000,
+    readings: each.map(({ mark, face, used, fillError, lostError, next, leaveOneOut }) => ({
+      mark,
+      face,
+      used,
+      fillError: fillError / 1000,
+      lostError: lostError / 1000,
+      leaveOneOut,
+      next: { ...next, to: next.to / 1000, moves: next.moves / 1000 },
     })),
   };
 }
@@ -134,6 +162,11 @@ const IMPELLER_SOURCE = {
     'moments of the same samples by the densities; couple about the plane halfway between the two; chance over = area under the Rice density beyond the limit, standard error 2 % of the added unbalance',
 };
 
+const READINGS_SOURCE = {
+  readings:
+    'ordinary kriging by dense elimination, gauge error on the diagonal only; error of an integral = prior double sum over tiles of samples less what the readings and the unknown mean say of it (block kriging), for the net unbalance in the worst direction; next reading by trying places all over the face',
+};
+
 const rounded = (_, value) => (typeof value === 'number' ? Number(value.toPrecision(7)) : value);
 
 function main(args) {
@@ -147,7 +180,11 @@ function main(args) {
     const answer = {
       job: createHash('sha256').update(text).digest('hex'),
       lots,
-      source: fine.balance === undefined ? SOURCE : { ...SOURCE, ...IMPELLER_SOURCE },
+      source: {
+        ...SOURCE,
+        ...(fine.balance === undefined ? {} : IMPELLER_SOURCE),
+        ...(text.includes('"readings"') ? READINGS_SOURCE : {}),
+      },
       ownError: apart(fine, rough),
       ...fine,
     };

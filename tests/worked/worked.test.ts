@@ -24,6 +24,12 @@ const AREA = 0.005;
 const SMOOTHED = 0.005;
 /** A cell's worth of rim on a region of few cells: cm3 and cm2. */
 const [RIM_VOLUME, RIM_AREA] = [0.0005, 0.003];
+/** Of a standard error: it is added up over blocks wider than cells, and read to two figures. */
+const ERROR = 0.02;
+/** Of what one more reading is worth: the best place of a coarse list and the best of another one. */
+const NEXT = 0.05;
+/** Of what leaving readings out shows: the readings alone, no map, through a table of the covariance. */
+const LEFT_OUT = 1e-4;
 /** mm; a fifth of what a depth gauge can tell. */
 const DEPTH = 0.01;
 /** Share of the plate's half width by which a centre may lie off: half of what 0.2 % of the fill put on the rim would move it. */
@@ -154,6 +160,31 @@ describe.each(names)('%s', (name) => {
     });
   });
 
+  const { readings: readSource } = source;
+  if (readSource !== undefined)
+    test('what gauge readings leave open', () => {
+      expected.parts.forEach((part, i) => {
+        const found = result.parts[i];
+        for (const key of ['standardError', 'lostError'] as const)
+          near(`${part.id} ${key}`, found?.[key], part[key] ?? 0, { relative: ERROR }, readSource);
+        expect(found?.readings.length).toBe(part.readings?.length ?? 0);
+        for (const right of part.readings ?? []) {
+          const one = found?.readings.find(({ mark }) => mark === right.mark);
+          const title = `${part.id} readings of mark ${right.mark}`;
+          expect.soft(one?.used, `${title} used`).toBe(right.used);
+          for (const key of ['fillError', 'lostError'] as const)
+            near(`${title} ${key}`, one?.[key], right[key], { relative: ERROR }, readSource);
+          const { rms, ...counts } = right.leaveOneOut;
+          near(`${title} left out`, one?.leaveOneOut?.rms, rms, { relative: LEFT_OUT }, readSource);
+          expect.soft(one?.leaveOneOut, `${title} left out`).toMatchObject(counts);
+          near(`${title} next to`, one?.next?.to, right.next.to, { relative: ERROR }, readSource);
+          near(`${title} next moves`, one?.next?.moves, right.next.moves, { relative: NEXT }, readSource);
+        }
+      });
+      const { standardError = 0 } = expected.filler;
+      near('filler', result.filler.standardError, standardError, { relative: ERROR }, readSource);
+    });
+
   const { balance } = expected;
   if (balance === undefined) return;
   test('unbalance of the rotor', () => {
@@ -180,6 +211,8 @@ describe.each(names)('%s', (name) => {
     const each = found === undefined || found === null ? 0 : found.force / found.ratio;
     if (balance.ratio > 0)
       near('force', each, balance.force / balance.ratio, { relative: 2 * FORMULA }, source.balance ?? '');
+    const spread = { relative: source.readings ? ERROR : VOLUME, absolute: 0.02 * VOLUME * scale };
+    near('standardError', found?.standardError, balance.standardError, spread, source.balance ?? '');
     const [least, most] = balance.chanceRange;
     expect.soft(found?.chanceOver).toBeGreaterThanOrEqual(least - FORMULA);
     expect.soft(found?.chanceOver).toBeLessThanOrEqual(most + FORMULA);
@@ -188,10 +221,7 @@ describe.each(names)('%s', (name) => {
 });
 
 /** What the result says of a rotor. */
-type FoundBalance = Omit<
-  ExpectedBalance,
-  'standardError' | 'planes' | 'scale' | 'coupleScale' | 'chanceRange'
->;
+type FoundBalance = Omit<ExpectedBalance, 'planes' | 'scale' | 'coupleScale' | 'chanceRange'>;
 
 /** How far two vectors lie apart; NaN when one is missing. */
 function distance(a: Vector | undefined, b: Vector): number {

@@ -2,6 +2,7 @@
 import type { JobFile } from '../../geometry/job/job-file.ts';
 import { writeJob } from '../../geometry/job/write-job.ts';
 import { jobStore } from '../job/job-store.ts';
+import { handOver } from './hand-over.ts';
 import { dismiss, notify } from './notice-store.ts';
 
 /** @returns true when the file is written (or handed to the browser as a download) */
@@ -72,12 +73,6 @@ async function writeFile(name: string, text: string): Promise<string | null> {
 }
 
 function download(name: string, text: string): string {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser reads the address after the click has returned.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  handOver(name, text, 'application/json');
   return name;
 }

@@ -1,9 +1,12 @@
 import { useView } from '../view/view-store.ts';
 import { useChosenPart } from './chosen-part.ts';
+import { RegionList } from './fill/RegionList.tsx';
 import { PartChoice } from './PartChoice.tsx';
 import { AddByTyping } from './wear/AddByTyping.tsx';
 import { FaceChoice } from './wear/FaceChoice.tsx';
 import { MarkList } from './wear/MarkList.tsx';
+import { ReadingTool } from './wear/readings/ReadingTool.tsx';
+import { StraightedgePanel } from './wear/straightedge/StraightedgePanel.tsx';
 import { ToolBar } from './wear/ToolBar.tsx';
 import { ToolSettings } from './wear/ToolSettings.tsx';
 
@@ -17,9 +20,17 @@ export function WearPanel() {
       <section className="section tools-section">
         <ToolBar part={part} />
         <ToolSettings tool={tool} />
-        <FaceChoice part={part} />
-        <AddByTyping tool={tool} part={part} index={index} />
+        {tool === 'straightedge' ? (
+          <StraightedgePanel part={part} index={index} />
+        ) : (
+          <>
+            {tool === 'readings' && <ReadingTool part={part} index={index} />}
+            <FaceChoice part={part} />
+            <AddByTyping tool={tool} part={part} index={index} />
+          </>
+        )}
       </section>
+      <RegionList folds />
       <MarkList part={part} index={index} />
     </div>
   );

@@ -23,8 +23,9 @@ export function ContourNumbers({ live, most, pointOf, onView }: ContourNumbersPr
   const contours = useContours(live, most);
   const units = useView((view) => view.units);
   const frame = flatFrame(live.face);
-  const numbers = (contours ?? []).flatMap(({ depth, label }) =>
-    label === null ? [] : [{ depth, place: frame.toGrid(label.x, label.y) }],
+  // One a line: each asks the whole part whether it is hidden.
+  const numbers = (contours?.lines ?? []).flatMap(({ depth, labels }) =>
+    labels.slice(0, 1).map(({ x, y }) => ({ depth, place: frame.toGrid(x, y) })),
   );
   useOverlay(() => {
     const taken: (readonly [number, number])[] = [];

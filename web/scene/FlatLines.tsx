@@ -39,7 +39,7 @@ export function FlatLines({ live, outline, view, most }: FlatLinesProps) {
         className="flat-contours"
         ref={contours}
         clipPath={`url(#${clip})`}
-        d={drawn?.map(({ path }) => path).join('') ?? ''}
+        d={drawn?.lines.map(({ path }) => path).join('') ?? ''}
       />
       <path className="flat-edges" d={edges} />
     </g>

@@ -4,23 +4,29 @@ import { flatFrame } from '../../geometry/sheet/flat-frame.ts';
 import { flatOutline } from '../../geometry/sheet/flat-outline.ts';
 import { useView } from '../view/view-store.ts';
 import { type LiveFace, type LivePart, useLivePart } from '../wear/live-faces.ts';
-import { ContourNumbers } from './ContourNumbers.tsx';
 import { DepthScaleBar } from './DepthScaleBar.tsx';
 import { type DepthScale, useDepthScale } from './depth-scale.ts';
 import { FlatCanvas } from './FlatCanvas.tsx';
 import { FlatEnds } from './FlatEnds.tsx';
 import { FlatAngles, FlatLines } from './FlatLines.tsx';
+import { FlatNumbers } from './FlatNumbers.tsx';
+import { FlatVanes } from './FlatVanes.tsx';
 import type { GridPlace } from './face-ring.ts';
 import { flatSheetPath } from './flat-sheet-path.ts';
 import { createFlatView, type FlatView } from './flat-view.ts';
 import { HandLines } from './HandLines.tsx';
 import { createHover } from './hover.ts';
+import { NextReading } from './NextReading.tsx';
 import { PointerDepth } from './PointerDepth.tsx';
 import { faceWords } from './part-words.ts';
+import { ReadingMarks } from './ReadingMarks.tsx';
 import { RegionNumbers } from './RegionNumbers.tsx';
+import { SaveFace } from './SaveFace.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
+import { SectionLines } from './SectionLines.tsx';
 import { SurfaceMarks } from './SurfaceMarks.tsx';
 import { type Picture, useHand } from './use-hand.ts';
+import { useRegionUnderHand } from './use-region-under-hand.ts';
 import { useSize } from './use-size.ts';
 import { type Steered, useViewKeys } from './use-view-keys.ts';
 import './flat-picture.css';
@@ -61,6 +67,7 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
   useEffect(() => view.show(frame.box), [view, frame]);
   useSize(area, view.resize);
   useHand(area, picture, hover);
+  useRegionUnderHand(hover);
   useViewKeys(area, useSteering(view));
   const pointOf = (on: LiveFace, [u, v]: GridPlace) =>
     on.face === face ? view.toScreen(frame.toFlat(u, v)) : null;
@@ -82,15 +89,27 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
           <FlatAngles face={face} view={view} />
           <FlatEnds face={face} view={view} />
           <SurfaceMarks live={part} pathOf={pathOf} onView={view.onChange} />
-          <ContourNumbers live={live} most={scale.most} pointOf={pointOf} onView={view.onChange} />
+          <FlatVanes face={face} body={part.part.body} view={view} />
+          <FlatNumbers live={live} view={view} most={scale.most} />
+          <ReadingMarks
+            live={part}
+            pointOf={({ live: on, place }) => pointOf(on, place)}
+            screen={view.screen}
+            onView={view.onChange}
+          />
           <RegionNumbers live={live} pointOf={pointOf} onView={view.onChange} />
+          <NextReading live={part} pointOf={pointOf} onView={view.onChange} />
+          <SectionLines live={part} pathOf={pathOf} pointOf={pointOf} onView={view.onChange} />
           <HandLines hover={hover} pathOf={pathOf} pointOf={pointOf} onView={view.onChange} />
         </svg>
         <PointerDepth hover={hover} />
       </div>
-      <Button className="flat-fit" onPress={view.fit}>
-        Whole face
-      </Button>
+      <div className="flat-buttons">
+        <Button className="flat-button" onPress={view.fit}>
+          Whole face
+        </Button>
+        <SaveFace part={live.part} face={face.name} scaledFor={scale.deepest} />
+      </div>
       <div className="picture-foot">
         <DepthScaleBar scale={scale} />
         <ScaleBar view={view} />

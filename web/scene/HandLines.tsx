@@ -64,6 +64,9 @@ function draftPaths(
   const placesOf = (points: readonly FacePoint[]) =>
     points.map((point) => toGridPoint(drawn.live.face, point));
   if (drawn.kind === 'box') return { line: pathOf(drawn.live, drawn.lines.map(placesOf), true), corners: '' };
+  if (drawn.kind === 'place') {
+    return { line: '', corners: ringedDot(pointOf(drawn.live, toGridPoint(drawn.live.face, drawn.at))) };
+  }
   const places = placesOf(drawn.corners);
   // The next side of an area follows the pointer.
   const hovered = hover.now();
@@ -73,6 +76,16 @@ function draftPaths(
     corners: dots(places.map((place) => pointOf(drawn.live, place))),
   };
 }
+
+/** A square in a ring: where a gauge is to be held. */
+function ringedDot(point: readonly [number, number] | null): string {
+  if (point === null) return '';
+  const [x, y] = point;
+  return `${dots([point])}M${(x - RING).toFixed(1)} ${y.toFixed(1)}a${RING} ${RING} 0 1 0 ${2 * RING} 0a${RING} ${RING} 0 1 0 ${-2 * RING} 0Z`;
+}
+
+/** px */
+const RING = 13;
 
 /** Small squares about points. */
 function dots(points: readonly (readonly [number, number] | null)[]): string {

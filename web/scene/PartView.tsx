@@ -13,17 +13,22 @@ import { Exaggeration } from './Exaggeration.tsx';
 import type { GridPlace } from './face-ring.ts';
 import { HandLines } from './HandLines.tsx';
 import { createHover } from './hover.ts';
+import { NextReading } from './NextReading.tsx';
 import type { OverlayProps } from './overlay-props.ts';
 import { PartCanvas } from './PartCanvas.tsx';
 import { PointerDepth } from './PointerDepth.tsx';
 import { partBounds } from './part-bounds.ts';
 import { partWords } from './part-words.ts';
 import { pick, pickBeyond } from './pick.ts';
+import { ReadingMarks } from './ReadingMarks.tsx';
+import { readingSight } from './reading-sight.ts';
 import { rendererKind } from './renderer-kind.ts';
+import { SectionLines } from './SectionLines.tsx';
 import { SurfaceMarks } from './SurfaceMarks.tsx';
-import { facingPoint, openPoint } from './seen-point.ts';
+import { clearPoint, facingPoint, openPoint } from './seen-point.ts';
 import { surfacePath } from './surface-path.ts';
 import { type Picture, useHand } from './use-hand.ts';
+import { useRegionUnderHand } from './use-region-under-hand.ts';
 import { useSize } from './use-size.ts';
 import { type Steered, useViewKeys } from './use-view-keys.ts';
 import { VaneLines } from './VaneLines.tsx';
@@ -79,6 +84,7 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
   const times = drawnTimes(wanted, share);
   const picture = usePicture(live, viewport, times, scale);
   useHand(area, picture, hover);
+  useRegionUnderHand(hover);
   useSize(area, viewport.resize);
   const isWorn = scale.deepest > 0;
   useEffect(
@@ -86,6 +92,7 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
     [viewport, live, isWorn],
   );
   useViewKeys(area, useSteering(viewport));
+  const readings = useMemo(() => readingSight(live.part, viewport, times), [live, viewport, times]);
   const pathOf = (on: LiveFace, lines: readonly (readonly GridPlace[])[], isClosed: boolean) =>
     surfacePath(viewport.sight(), live.part, on, times, lines, isClosed);
   return (
@@ -111,7 +118,25 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
               onView={viewport.onChange}
             />
           ))}
+          <ReadingMarks
+            live={live}
+            pointOf={readings.pointOf}
+            look={readings.look}
+            screen={viewport.screen}
+            onView={viewport.onChange}
+          />
+          <NextReading
+            live={live}
+            pointOf={(on, place) => clearPoint(viewport, live.part, on, times, place)}
+            onView={viewport.onChange}
+          />
           <Overlays all={ABOVE} live={live} viewport={viewport} />
+          <SectionLines
+            live={live}
+            pathOf={pathOf}
+            pointOf={(on, place) => facingPoint(viewport, on, times, place)}
+            onView={viewport.onChange}
+          />
           <HandLines
             hover={hover}
             pathOf={pathOf}

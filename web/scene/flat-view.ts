@@ -25,8 +25,8 @@ export interface FlatView {
   onChange(listener: () => void): () => void;
 }
 
-/** px kept free about the face: numbers of the angles at the sides, scale and legend below. */
-const MARGIN = { side: 40, top: 64, bottom: 96 };
+/** px kept free about the face: numbers of the angles at the sides, buttons and a word above, scale and legend below. */
+const MARGIN = { side: 40, top: 88, bottom: 96 };
 /** A long strip, an unrolled bore, is shown at least this high, px: it is slid along instead. */
 const LEAST_HEIGHT = 72;
 const CLOSEST = 40;

@@ -3,29 +3,37 @@
  * mark when it is done. Nothing here is React: pictures listen and draw the draft.
  */
 import type { MarkFile } from '../../geometry/job/job-file.ts';
+import { toGridPoint } from '../../geometry/part/face.ts';
 import type { FacePoint, Mm } from '../../geometry/units.ts';
 import { jobStore } from '../job/job-store.ts';
 import { type AreaInHand, startArea } from '../tools/area.ts';
 import { type BrushInHand, putBrushDown } from '../tools/brush.ts';
 import { type EdgeInHand, startEdge, takesEdge } from '../tools/edge.ts';
+import { filePoint, ownPoint } from '../tools/file-point.ts';
 import { type PatchInHand, startPatch } from '../tools/patch.ts';
 import { pitMark } from '../tools/pit.ts';
+import { layStraightedge, type StraightedgeInHand } from '../tools/straightedge.ts';
 import { viewStore } from '../view/view-store.ts';
 import { addEdgePoint, addMark } from '../wear/add-mark.ts';
-import { announceTouched, claimPressed, type LiveFace } from '../wear/live-faces.ts';
+import { addSection } from '../wear/add-section.ts';
+import { layInHand, straightedgeStore } from '../wear/laid-section.ts';
+import { announceTouched, claimPressed, type LiveFace, liveFace } from '../wear/live-faces.ts';
 import { dropStroke, takeStroke, watchFace } from '../wear/live-totals.ts';
+import { onReadingPlace, readingPlace, setReadingPlace, tapReadingPlace } from '../wear/reading-place.ts';
 
-/** What is being drawn and is no mark yet, in our units: the edge of a box, or the corners of an area so far. */
+/** What is being drawn and is no mark yet, in our units: the edge of a box, the corners of an area so far, a place whose reading is to come. */
 export type Draft =
   | { readonly kind: 'box'; readonly live: LiveFace; readonly lines: readonly (readonly FacePoint[])[] }
-  | { readonly kind: 'corners'; readonly live: LiveFace; readonly corners: readonly FacePoint[] };
+  | { readonly kind: 'corners'; readonly live: LiveFace; readonly corners: readonly FacePoint[] }
+  | { readonly kind: 'place'; readonly live: LiveFace; readonly at: FacePoint };
 
 type InHand =
   | { readonly tool: 'brush'; readonly live: LiveFace; readonly brush: BrushInHand }
   | { readonly tool: 'patch'; readonly live: LiveFace; readonly patch: PatchInHand }
   | { readonly tool: 'edge'; readonly live: LiveFace; readonly edge: EdgeInHand }
+  | { readonly tool: 'straightedge'; readonly live: LiveFace; readonly rule: StraightedgeInHand }
   /** A tap on its way: the place may still be moved. */
-  | { readonly tool: 'pit' | 'corner'; readonly live: LiveFace; readonly at: FacePoint };
+  | { readonly tool: 'pit' | 'corner' | 'place'; readonly live: LiveFace; readonly at: FacePoint };
 
 let inHand: InHand | null = null;
 let area: { readonly live: LiveFace; readonly inHand: AreaInHand } | null = null;
@@ -62,7 +70,12 @@ export function beginMark(live: LiveFace, at: FacePoint): void {
   } else if (tool === 'patch') inHand = { tool: 'patch', live, patch: startPatch(live.face, brush, at) };
   else if (tool === 'edge') {
     if (takesEdge(live.face)) inHand = { tool: 'edge', live, edge: startEdge(live.face, brush, at) };
+  } else if (tool === 'straightedge') {
+    const rule = layStraightedge(live.face, straightedgeStore.getState().lay, at);
+    inHand = { tool: 'straightedge', live, rule };
+    showRule(live, rule);
   } else if (tool === 'pit') inHand = { tool: 'pit', live, at };
+  else if (tool === 'readings') inHand = { tool: 'place', live, at };
   else if (tool === 'area' && (area === null || area.live.face === live.face))
     inHand = { tool: 'corner', live, at };
   tell();
@@ -74,7 +87,10 @@ export function drawMark(at: FacePoint): void {
   if (inHand.tool === 'brush') inHand.brush.drawTo(at);
   else if (inHand.tool === 'patch') inHand.patch.drawTo(at);
   else if (inHand.tool === 'edge') inHand.edge.drawTo(at);
-  else inHand = { ...inHand, at };
+  else if (inHand.tool === 'straightedge') {
+    inHand.rule.drawTo(at);
+    showRule(inHand.live, inHand.rule);
+  } else inHand = { ...inHand, at };
   tell();
 }
 
@@ -90,7 +106,9 @@ export function finishMark(closeWithin: Mm, isDouble: boolean): void {
   if (done.tool === 'brush') finishStroke(done.live, done.brush);
   else if (done.tool === 'patch') add(done.live, done.patch.finish());
   else if (done.tool === 'edge') finishEdge(done.live, done.edge);
+  else if (done.tool === 'straightedge') keepSection(done.live, done.rule);
   else if (done.tool === 'pit') add(done.live, pitMark(done.live.face, viewStore.getState().brush, done.at));
+  else if (done.tool === 'place') takePlace(done.live, done.at);
   else if (isDouble) finishArea();
   else {
     area ??= { live: done.live, inHand: startArea(done.live.face, viewStore.getState().brush) };
@@ -108,6 +126,7 @@ export function abandonMark(): void {
     left.brush.abandon();
     dropStroke();
   }
+  if (left?.tool === 'straightedge') layInHand(null);
   tell();
 }
 
@@ -143,8 +162,11 @@ export function draft(): Draft | null {
   if (inHand?.tool === 'edge') {
     return { kind: 'box', live: inHand.live, lines: inHand.edge.outline() };
   }
+  if (inHand?.tool === 'place') return { kind: 'place', live: inHand.live, at: inHand.at };
   if (area === null) {
-    return inHand?.tool === 'corner' ? { kind: 'corners', live: inHand.live, corners: [inHand.at] } : null;
+    return inHand?.tool === 'corner'
+      ? { kind: 'corners', live: inHand.live, corners: [inHand.at] }
+      : placeInHand();
   }
   const moving = inHand?.tool === 'corner' ? [inHand.at] : [];
   return { kind: 'corners', live: area.live, corners: [...area.inHand.corners(), ...moving] };
@@ -172,6 +194,46 @@ function finishEdge(live: LiveFace, edge: EdgeInHand): void {
   add(live, edge.finish());
 }
 
+function showRule(live: LiveFace, rule: StraightedgeInHand): void {
+  const section = rule.section();
+  layInHand(section && { live, section });
+}
+
+/** A line laid is kept with the job, and stays in sight. */
+function keepSection({ part }: LiveFace, rule: StraightedgeInHand): void {
+  const section = rule.finish();
+  const at = section && addSection(part, section);
+  if (at !== null) straightedgeStore.setState({ kept: { part, at } });
+  layInHand(null);
+}
+
+/** A reading waits for its depth where the finger came off. Beyond the edge there is nothing to read. */
+function takePlace(live: LiveFace, at: FacePoint): void {
+  if (!live.face.holds(...toGridPoint(live.face, at))) return;
+  const [first, second] = filePoint(live.face, at);
+  tapReadingPlace({ part: live.part, face: live.face.name, at: [first, second] });
+}
+
+/** Gives up the place whose reading is to come. @returns whether there was one */
+export function dropPlace(): boolean {
+  const had = isReading() && readingPlace() !== null;
+  if (had) setReadingPlace(null);
+  return had;
+}
+
+/** True while places are tapped and depths typed in turn: a tap then leaves the keyboard where it is. */
+export function isReading(): boolean {
+  return isMarking() && viewStore.getState().tool === 'readings';
+}
+
+function placeInHand(): Draft | null {
+  const place = isReading() ? readingPlace() : null;
+  const live = place === null ? undefined : liveFace(place.part, place.face);
+  const [first, second] = place?.at ?? [null, null];
+  if (live === undefined || first === null || second === null) return null;
+  return { kind: 'place', live, at: ownPoint(live.face, [first, second]) };
+}
+
 function takeArea(mark: MarkFile): void {
   const live = area?.live;
   area = null;
@@ -188,6 +250,8 @@ function add(live: LiveFace, mark: MarkFile | null): void {
 function tell(): void {
   for (const listener of listeners) listener();
 }
+
+onReadingPlace(tell);
 
 // A job that changes under the hand (undo by key in mid-stroke) takes what is in hand with it; corners belong to the face they were set on.
 jobStore.subscribe((now, before) => {

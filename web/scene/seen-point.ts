@@ -1,7 +1,10 @@
+import { depthAt } from '../../geometry/depth/depth-at.ts';
 import { toFacePoint } from '../../geometry/part/face.ts';
+import type { Part } from '../../geometry/part/part.ts';
 import { flatDistance } from '../tools/flat-distance.ts';
 import type { LiveFace } from '../wear/live-faces.ts';
 import type { GridPlace } from './face-ring.ts';
+import { isHiddenBehind } from './hidden-behind.ts';
 import { seenAt } from './surface-path.ts';
 import type { Picture } from './use-hand.ts';
 import type { Viewport } from './viewport.ts';
@@ -39,4 +42,19 @@ export function openPoint(
     toFacePoint(live.face, ...seen.place),
   );
   return apart < SAME_PLACE ? point : null;
+}
+
+/** The same where no other vane nor the hub stands before it. */
+export function clearPoint(
+  viewport: Viewport,
+  part: Part,
+  live: LiveFace,
+  times: number,
+  place: GridPlace,
+): Point | null {
+  const point = facingPoint(viewport, live, times, place);
+  const [u, v] = place;
+  const { face, map } = live;
+  const at = face.position(u, v, times * depthAt(map, face, u, v));
+  return isHiddenBehind(part, face, viewport.sight().eye, at) ? null : point;
 }

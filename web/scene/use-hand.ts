@@ -12,10 +12,12 @@ import {
   abandonMark,
   beginMark,
   drawMark,
+  dropPlace,
   faceInHand,
   finishArea,
   finishMark,
   isMarking,
+  isReading,
   marksFace,
   takeCornerBack,
 } from './marking.ts';
@@ -158,17 +160,17 @@ export function useHand(area: RefObject<HTMLElement | null>, latest: Picture, ho
       const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
       picture.zoom(Math.exp(-event.deltaY * lines * 0.0016), ...point(event));
     };
-    // A context menu, or the middle button's own scrolling, would take the pointer away.
+    // A context menu, or the middle button's own scrolling, would take the pointer away; a tap for a place, the depth field the keyboard.
     const onMenu = (event: Event) => event.preventDefault();
     const onMouseDown = (event: MouseEvent) => {
-      if (event.button === 1) event.preventDefault();
+      if (event.button === 1 || isReading()) event.preventDefault();
     };
     const onKeyDown = (event: KeyboardEvent) => {
       if (!isFree(event.target, element)) return;
       if (event.key === ' ') isTurning = true;
       else if (event.key === 'Escape') {
         if (gesture.isBusy()) gesture.callOff();
-        else if (!abandonArea()) return;
+        else if (!abandonArea() && !dropPlace()) return;
       } else if (event.key === 'Enter' ? !finishArea() : event.key !== 'Backspace' || !takeCornerBack())
         return;
       event.preventDefault();

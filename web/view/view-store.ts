@@ -9,7 +9,7 @@ import type { ScreenUnits } from '../fields/quantity-units.ts';
 import { keepView, keptView, type Theme } from './kept-view.ts';
 
 export type StepName = 'part' | 'wear' | 'fill' | 'balance' | 'sheet';
-export type ToolName = 'turn' | 'brush' | 'patch' | 'area' | 'pit' | 'edge';
+export type ToolName = 'turn' | 'brush' | 'patch' | 'area' | 'pit' | 'edge' | 'readings' | 'straightedge';
 
 export interface Brush {
   readonly mode: 'set' | 'add' | 'smooth' | 'clear';

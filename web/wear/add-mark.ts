@@ -51,6 +51,7 @@ function isTaken(name: string, faults: readonly Fault[]): boolean {
 function stepName(mark: MarkFile): string {
   if (mark.kind === 'stroke') return mark.clear === true ? 'clearing stroke' : 'brush stroke';
   if (mark.kind === 'edge') return 'edge loss';
+  if (mark.kind === 'readings') return 'gauge readings';
   return mark.kind === 'smooth' ? 'smoothing stroke' : mark.kind;
 }
 

@@ -79,7 +79,10 @@ export function startEstimating(openEstimator: () => Estimator = estimateWorker)
     estimateStore.setState({ pending: true, isSheetPending: true });
     try {
       estimator ??= openEstimator();
-      const answer = await estimator.ask(job, (news) => hear(news, job));
+      const stopped = new Promise<never>((_, fail) => {
+        stopNow = () => fail(STOPPED);
+      });
+      const answer = await Promise.race([estimator.ask(job, (news) => hear(news, job)), stopped]);
       crashedOn = null;
       estimateStore.setState({ progress: null });
       // Where a newer job waits, this answer is of yesterday's.
@@ -133,15 +136,15 @@ export function startEstimating(openEstimator: () => Estimator = estimateWorker)
 
 /** A long kriging that is no longer wanted ends; the figures stay those before it until the job changes again. */
 export function stopEstimate(): void {
-  for (const stop of stops) stop();
+  stopNow();
 }
 
 const STOPPED = new Error('stopped by the person');
-const stops = new Set<() => void>();
+let stopNow = () => {};
 
 function hear(news: EstimateNews, job: JobFile): void {
   if ('surface' in news) takeSurfaces(job, [news.surface]);
-  else if (stops.size > 0) estimateStore.setState({ progress: news.progress });
+  else if (estimateStore.getState().pending) estimateStore.setState({ progress: news.progress });
 }
 
 function show(answer: EstimateAnswer, job: JobFile): void {
@@ -181,18 +184,7 @@ function estimateWorker(): Estimator {
   // It may come while nothing is asked; the next question then fails.
   crash.catch(() => {});
   return {
-    async ask(job, report) {
-      let stop = () => {};
-      const stopped = new Promise<never>((_, fail) => {
-        stop = () => fail(STOPPED);
-      });
-      stops.add(stop);
-      try {
-        return await Promise.race([service.estimateJob(job, proxy(report)), crash, stopped]);
-      } finally {
-        stops.delete(stop);
-      }
-    },
+    ask: (job, report) => Promise.race([service.estimateJob(job, proxy(report)), crash]),
     sheet: () => Promise.race([service.sheetOfLast(), crash]),
     stop: () => worker.terminate(),
   };

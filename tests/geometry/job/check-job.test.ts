@@ -107,6 +107,7 @@ describe('round plate', () => {
         coneAngle: 3,
         boltHoles: [],
         wear: [],
+        sections: [],
       }),
     ).toEqual([
       'parts[0].outerDiameter: 320 is to be left out beside an outline',

@@ -220,7 +220,7 @@ describe('materials and repair', () => {
       fillerWaste: 0.12,
       coatWaste: 0.25,
       applicationRate: 15_000,
-      orderWithin: 20_000,
+      readingWorth: 20_000,
       overbuild: 0.5,
     });
     expect(job.surface).toBe(17);
@@ -264,7 +264,7 @@ describe('materials and repair', () => {
       fillerWaste: 0.1,
       coatWaste: 0.2,
       applicationRate: 20_000,
-      orderWithin: null,
+      readingWorth: null,
       overrules: [],
     });
   });

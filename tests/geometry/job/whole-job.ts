@@ -69,6 +69,11 @@ export function wholeJob() {
           },
           { kind: 'scan', face: 'face', columns: 2, rows: 1, depths: 'AAAAAAAAAAA=' },
         ] as object[],
+        sections: [
+          { kind: 'line', face: 'face', from: [70, 350], to: [150, 20] },
+          { kind: 'along-first', face: 'face', at: 40 },
+          { kind: 'along-second', face: 'bore', at: 90 },
+        ] as object[],
       } as Record<string, unknown>,
       {
         id: 'outlined',
@@ -130,6 +135,7 @@ export function wholeJob() {
           },
           { kind: 'patch', face: 'vane-*/tip', first: [0, 60], second: [-4, 4], depth: 1 },
         ] as object[],
+        sections: [{ kind: 'along-first', face: 'vane-2/leading-edge', at: 1 }] as object[],
       },
     ] as Record<string, unknown>[],
     filler: {
@@ -175,7 +181,7 @@ export function wholeJob() {
       fillerWaste: 12,
       coatWaste: 25,
       applicationRate: 15,
-      orderWithin: 20,
+      readingWorth: 20,
       overrule: [
         { at: 'plate:face', point: [118, 45], action: 'leave' },
         { at: 'impeller:vane-1/tip', point: [10, 0], action: 'fill' },

@@ -41,5 +41,5 @@ export const REPAIR: Repair = {
   coatWaste: 0.2,
   applicationRate: 20_000,
   overrules: [],
-  orderWithin: null,
+  readingWorth: null,
 };

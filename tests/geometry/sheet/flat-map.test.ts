@@ -96,7 +96,7 @@ describe('flatMap', () => {
       },
       { ...onFace, kind: 'patch', first: [5, 55], second: [40, 80], depth: [2.2, 2.2] },
     ]);
-    const labels = flatMap(face, map).lines.flatMap(({ label }) => (label === null ? [] : [label]));
+    const labels = flatMap(face, map).lines.flatMap((line) => line.labels);
     expect(labels.length).toBeGreaterThanOrEqual(3);
     for (const [i, a] of labels.entries()) {
       expect(a.angle).toBeGreaterThan(-90);

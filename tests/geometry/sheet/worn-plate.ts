@@ -57,6 +57,7 @@ export const WORN_JOB: Job = {
       thickness: 18,
       leastThickness: 14,
       marks: PLATE_MARKS,
+      sections: [],
     },
     {
       id: 'wing "B"',
@@ -83,6 +84,7 @@ export const WORN_JOB: Job = {
       },
       thickness: 12,
       leastThickness: null,
+      sections: [],
       marks: [
         {
           kind: 'stroke',

@@ -3,8 +3,13 @@ import type { JobFile } from '../../../geometry/job/job-file.ts';
 import type { Result } from '../../../geometry/sheet/result.ts';
 import { noticeStore } from '../../../web/files/notice-store.ts';
 import { jobStore } from '../../../web/job/job-store.ts';
-import { type Estimator, estimateStore, startEstimating } from '../../../web/worker/estimate-client.ts';
-import type { EstimateAnswer } from '../../../web/worker/estimate-job.ts';
+import {
+  type Estimator,
+  estimateStore,
+  startEstimating,
+  stopEstimate,
+} from '../../../web/worker/estimate-client.ts';
+import type { EstimateAnswer, EstimateNews } from '../../../web/worker/estimate-job.ts';
 
 /** A worker whose answers the test gives by hand. */
 interface HandWorker {
@@ -14,6 +19,7 @@ interface HandWorker {
   sheet(title: string): string;
   answer(answer: EstimateAnswer): void;
   crash(): void;
+  tell(news: EstimateNews): void;
 }
 
 const workers: HandWorker[] = [];
@@ -27,11 +33,13 @@ function openByHand(): Estimator {
     sheet: (title) => `sheet of ${title}`,
     answer: (answer) => settle?.answer(answer),
     crash: () => settle?.crash(),
+    tell: () => {},
   };
   workers.push(worker);
   return {
-    ask(job) {
+    ask(job, report) {
       worker.asked.push(job);
+      worker.tell = report;
       return new Promise((answer, fail) => {
         settle = { answer, crash: () => fail(new Error('out of memory')) };
       });
@@ -104,6 +112,34 @@ describe('the estimate beside the screen', () => {
     await settle();
     expect(state()).toMatchObject({ ...result('of b'), pending: false });
     expect(titles(workers[0])).toEqual(['', 'a', 'b']);
+  });
+
+  it('shows how far a long kriging is, and no more once the answer is there', async () => {
+    workers[0].tell({ progress: 0.4 });
+    expect(state().progress).toBe(0.4);
+    workers[0].answer(good('first'));
+    await settle();
+    expect(state().progress).toBeNull();
+  });
+
+  it('stopped: the worker ends, the last good figures stay, and the next change starts a new one', async () => {
+    workers[0].answer(good('first'));
+    await settle();
+    retitle('a');
+    await settle();
+    workers[0].tell({ progress: 0.4 });
+    stopEstimate();
+    await settle();
+    expect(workers[0].stopped).toBe(true);
+    expect(state()).toMatchObject({ ...result('first'), pending: false, progress: null });
+    expect(state().error).toContain('Stopped');
+    expect(workers).toHaveLength(1);
+    retitle('b');
+    await settle();
+    workers[1].answer(good('of b'));
+    await settle();
+    expect(state()).toMatchObject({ ...result('of b'), error: null });
+    expect(noticeStore.getState().notices).toEqual([]);
   });
 
   it('shows faults beside the last good figures', async () => {

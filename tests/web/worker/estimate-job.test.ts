@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import { newPlateJob } from '../../../geometry/job/new-plate-job.ts';
-import { estimateService } from '../../../web/worker/estimate-job.ts';
+import { type EstimateNews, estimateService } from '../../../web/worker/estimate-job.ts';
 
 const { estimateJob, sheetOfLast } = estimateService();
 const plate = newPlateJob();
@@ -48,5 +48,51 @@ describe('what the worker hands over', () => {
   it('of a job with faults is the faults, never a throw, and no sheet', () => {
     expect(estimateJob({ ...plate, parts: [] })).toMatchObject({ faults: [{ field: 'parts' }] });
     expect(sheetOfLast()).toBeNull();
+  });
+});
+
+describe('gauge readings', () => {
+  const reading: JobFile = {
+    ...plate,
+    parts: plate.parts.map((part) => ({
+      ...part,
+      wear: [
+        { kind: 'pit', face: 'face', at: [75, 45], diameter: 8, depth: 2, form: 'flat' },
+        {
+          kind: 'readings',
+          face: 'face',
+          points: Array.from({ length: 8 }, (_, i): [number, number, number] => [
+            80 + 8 * i,
+            50 * i,
+            1 + (i % 3),
+          ]),
+        },
+      ],
+    })),
+  };
+
+  it('their surface is told at once, by the places of part and mark, and can be handed over', () => {
+    const news: EstimateNews[] = [];
+    const answer = estimateService().estimateJob(reading, (one) => news.push(one));
+    expect('result' in answer).toBe(true);
+    const [told] = news.filter((one) => 'surface' in one);
+    expect(told.surface).toMatchObject({ part: 0, mark: 1 });
+    expect(structuredClone(told)).toEqual(told);
+  });
+
+  it('are judged once, whatever else changes', () => {
+    const service = estimateService();
+    const surfaceOf = (job: JobFile) => {
+      const news: EstimateNews[] = [];
+      service.estimateJob(job, (one) => news.push(one));
+      return news.flatMap((one) => ('surface' in one ? [one.surface.surface] : []))[0];
+    };
+    const first = surfaceOf(reading);
+    expect(surfaceOf({ ...reading, title: 'another' })).toBe(first);
+    const [part] = reading.parts;
+    expect(surfaceOf({ ...reading, parts: [{ ...part, density: 8 }] })).toBe(first);
+    expect(surfaceOf({ ...reading, parts: [{ ...part, outerDiameter: 330 } as typeof part] })).not.toBe(
+      first,
+    );
   });
 });

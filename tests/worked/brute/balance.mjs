@@ -34,7 +34,7 @@ export function balanceOf(job, worn) {
   const permissible = (1000 * rotor.grade * rotor.mass) / w;
   const scale = worn.scale.fill * densities.fill - worn.scale.lost * densities.lost;
   const { amount } = vector(net, scale);
-  const spread = DENSITY_ERROR * vector(added, scale).amount;
+  const spread = Math.hypot(DENSITY_ERROR * vector(added, scale).amount, worn.read.net);
   const chanceOver = chance(amount, spread, permissible);
   const slack = MAP_ERROR * scale;
   const inPlane = (sign) =>

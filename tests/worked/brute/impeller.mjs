@@ -4,6 +4,7 @@ import { columnSums, together, turned } from './columns.mjs';
 import { radians } from './faces.mjs';
 import { flood, labelNear, squareAt } from './flood.mjs';
 import { metalLeft } from './metal-left.mjs';
+import { readingErrors } from './readings.mjs';
 import { peak, refined } from './regions.mjs';
 import { depthAt, depths, marksOn, squares } from './samples.mjs';
 import { shroudOverlap, vaneOverlap } from './shared-metal.mjs';
@@ -69,6 +70,7 @@ export function wornImpeller(part, job, lots, reach = false) {
       ),
     },
     shared: { lost: shared('lost')[0], left: shared('left')[0] },
+    read: readingErrors(part, job, faces),
     leftForCoat: sums.left[0],
     lost: sums.lost[0],
     fill,
@@ -102,7 +104,9 @@ function worn(part, face, job, turn, sampling) {
     turn,
     grid,
     depth: grid.depth,
+    label,
     regions,
+    marks,
     allowance,
     coated: matches(repair.coatedFaces ?? ['*'], name),
     area: grid.area,

@@ -1,5 +1,6 @@
 /** Wear marks evaluated at one point of a face, straight from their formulas. (u, v) as in faces.mjs; depth mm. */
 import { insideRing, nearZero, radians } from './faces.mjs';
+import { krigingOf } from './kriging.mjs';
 
 const TURN = 2 * Math.PI;
 const FAR = Infinity;
@@ -40,6 +41,8 @@ function shapeOf(mark, face) {
     }
     case 'edge':
       return edge(mark, face);
+    case 'readings':
+      return readings(mark, face);
     case 'smooth': {
       const form = (s) => mark.strength * (1 - s * s) ** 2;
       return brush(pathOn(mark.path, face, mark.radius), mark.radius, form, face, []);
@@ -92,13 +95,29 @@ function pathOn(points, face, radius) {
 
 /** A polygon in the flat picture; round the bore each corner is taken the short way from the one before. */
 function area(mark, face) {
-  const placed = mark.outline.map(face.from);
-  const ref = face.direction(...placed[0]);
-  const ring = placed.map(([u, v]) => face.picture(u, v, ref));
+  const inside = polygon(mark.outline, face);
   return {
     reach: [-FAR, FAR, -FAR, FAR],
     corners: [],
-    depthAt: (u, v) => (insideRing(ring, ...face.picture(u, v, ref)) ? mark.depth : NaN),
+    depthAt: (u, v) => (inside(u, v) ? mark.depth : NaN),
+  };
+}
+
+function polygon(outline, face) {
+  const placed = outline.map(face.from);
+  const ref = face.direction(...placed[0]);
+  const ring = placed.map(([u, v]) => face.picture(u, v, ref));
+  return (u, v) => insideRing(ring, ...face.picture(u, v, ref));
+}
+
+/** The surface between gauge readings; none of it stands above the new face. */
+function readings(mark, face) {
+  const inside = mark.within === undefined ? () => true : polygon(mark.within, face);
+  const surface = krigingOf(mark, face);
+  return {
+    reach: [-FAR, FAR, -FAR, FAR],
+    corners: surface.read.map(({ at }) => at),
+    depthAt: (u, v) => (inside(u, v) ? Math.max(0, surface.mean(u, v)) : NaN),
   };
 }
 

@@ -2,6 +2,7 @@
 import { cornerCorrection } from './corner.mjs';
 import { facesOf } from './faces.mjs';
 import { flood, labelNear, squareAt } from './flood.mjs';
+import { readingErrors } from './readings.mjs';
 import { byMarksAlone, peak, refined, sums } from './regions.mjs';
 import { depthAt, depths, marksOn, namedBy, squares } from './samples.mjs';
 
@@ -37,8 +38,12 @@ function wornFace(plate, face, repair, lots) {
   return {
     face,
     grid,
+    depth,
+    label,
     regions,
+    marks,
     allowance,
+    coated: matches(repair.coatedFaces ?? ['*'], name),
     area: grid.on.reduce((sum, on) => sum + on, 0) * grid.cell,
     lost: outside.lost + total(regions, (r) => r.lost),
     most: Math.max(0, ...regions.map((r) => r.deepest)),
@@ -66,5 +71,6 @@ export function wornPlate(plate, job, lots) {
   const centroid = [0, 1, 2].map(
     (axis) => (total(filled, (r) => r.moment[axis]) + shared.moment[axis]) / fill,
   );
-  return { plate, faces, shared, lost, fill, centroid: fill > 1e-6 ? centroid : null };
+  const read = readingErrors(plate, job, faces);
+  return { plate, faces, shared, lost, fill, read, centroid: fill > 1e-6 ? centroid : null };
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { Button, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { wholeRepair } from '../../../geometry/job/defaults.ts';
 import type { Fault } from '../../../geometry/job/fault.ts';
 import type { PartFile } from '../../../geometry/job/job-file.ts';
@@ -8,9 +8,10 @@ import type { RegionResult } from '../../../geometry/sheet/result.ts';
 import { formatQuantity } from '../../fields/format-quantity.ts';
 import { type ScreenUnits, shownUnit } from '../../fields/quantity-units.ts';
 import { jobStore, useJob } from '../../job/job-store.ts';
+import { faceLabel } from '../../view/face-label.ts';
 import { useView, viewStore } from '../../view/view-store.ts';
 import { useEstimate } from '../../worker/estimate-client.ts';
-import { useChosenPart } from '../chosen-part.ts';
+import { choosePart, useChosenPart } from '../chosen-part.ts';
 import { Refusal } from '../Refusal.tsx';
 import { sentenceCase } from '../sentence-case.ts';
 import { placeText } from '../wear/face-words.ts';
@@ -34,8 +35,10 @@ export function RegionRow({ part, region, number, hasOthers }: RegionRowProps) {
     state.regions.find((known) => known.part === part.id && known.face === region.face),
   );
   const isInSight = useChosenPart().part.id === part.id;
+  // Lit from here, or by a hand on a picture.
+  const isLit = useView((view) => view.hoverRegion === region.id) && isInSight;
   const [faults, setFaults] = useState<readonly Fault[]>([]);
-  const name = `${hasOthers ? `${part.id}, ` : ''}${sentenceCase(region.face)}, ${placeText(part, region.face, region.at, units)}`;
+  const name = `${hasOthers ? `${part.id}, ` : ''}${sentenceCase(faceLabel(region.face))}, ${placeText(part, region.face, region.at, units)}`;
   const choose = (action: 'fill' | 'leave') =>
     setFaults(
       jobStore
@@ -45,27 +48,33 @@ export function RegionRow({ part, region, number, hasOthers }: RegionRowProps) {
         ),
     );
   // Outlined on the part in sight; regions of another part go by the same names.
-  const point = (isOver: boolean) => () =>
-    viewStore.getState().set({ hoverRegion: isOver && isInSight ? region.id : null });
+  const light = () => viewStore.getState().set({ hoverRegion: isInSight ? region.id : null });
+  const dim = () => viewStore.getState().set({ hoverRegion: null });
+  // What lies on a face out of sight comes into the flat picture, on another part into both.
+  const bringIntoSight = () => {
+    if (!isInSight) choosePart(part.id);
+    viewStore.getState().set({ face: region.face, hoverRegion: region.id });
+  };
   return (
     <li
       className="region"
-      onPointerEnter={point(true)}
-      onPointerLeave={point(false)}
-      onFocus={point(true)}
-      onBlur={point(false)}
+      data-lit={isLit || undefined}
+      onPointerEnter={light}
+      onPointerLeave={({ currentTarget }) => {
+        // A press may move the list from under the pointer.
+        if (!currentTarget.contains(document.activeElement)) dim();
+      }}
+      onFocus={light}
+      onBlur={({ currentTarget, relatedTarget }) => {
+        if (!currentTarget.contains(relatedTarget) && !currentTarget.matches(':hover')) dim();
+      }}
     >
-      <div className="region-words">
-        <h3>
+      <h3>
+        <Button className="region-title" onPress={bringIntoSight}>
           <span className="region-number">{number}</span>
-          {name}
-        </h3>
-        <p>
-          {lengthText(region.deepest, units)} deep, {areaText(region.area, units)},{' '}
-          {figure(region.lostVolume)} mL
-        </p>
-        <p className="quiet">{reason(region, leaveBelow, units)}</p>
-      </div>
+          <span>{name}</span>
+        </Button>
+      </h3>
       <ToggleButtonGroup
         className="pair region-choice"
         aria-label={`What becomes of it: ${name}`}
@@ -81,6 +90,13 @@ export function RegionRow({ part, region, number, hasOthers }: RegionRowProps) {
           Leave
         </ToggleButton>
       </ToggleButtonGroup>
+      <div className="region-words">
+        <p>
+          {lengthText(region.deepest, units)} deep, {areaText(region.area, units)},{' '}
+          {figure(region.lostVolume)} mL
+        </p>
+        <p className="quiet">{reason(region, leaveBelow, units)}</p>
+      </div>
       <Refusal faults={faults} />
     </li>
   );

@@ -83,9 +83,9 @@ export function withPartRenamed(job: JobFile, index: number, id: string): JobFil
   };
 }
 
-/** A plate with rim and bore as one given by an outline, or back. Its marks go: their coordinates would mean other places. */
+/** A plate with rim and bore as one given by an outline, or back. Its marks and sections go: their coordinates would mean other places. */
 export function asOutline(plate: WearPlateFile): WearPlateFile {
-  const { outerDiameter = 300, boreDiameter, coneAngle, ...rest } = plate;
+  const { outerDiameter = 300, boreDiameter, coneAngle, sections, ...rest } = plate;
   const half = outerDiameter / 2;
   const edge: OutlineFile['edge'] = [
     [-half, -half],
@@ -97,7 +97,7 @@ export function asOutline(plate: WearPlateFile): WearPlateFile {
 }
 
 export function asRound(plate: WearPlateFile): WearPlateFile {
-  const { outline, ...rest } = plate;
+  const { outline, sections, ...rest } = plate;
   const reach = Math.max(...(outline?.edge ?? [[150, 0]]).map(([x, y]) => Math.hypot(x, y)));
   const outerDiameter = 2 * Math.ceil(reach);
   return {
@@ -124,10 +124,16 @@ export function boltCircleChoices(plate: WearPlateFile): readonly BoltCircleFile
   }));
 }
 
-/** An impeller without its shroud: hub and vanes alone. What was marked on the shroud goes with it. */
+/** An impeller without its shroud: hub and vanes alone. What was marked or laid on the shroud goes with it. */
 export function asOpen(impeller: ImpellerFile): ImpellerFile {
-  const wear = impeller.wear.filter(({ face }) => !face.startsWith('shroud/'));
-  return { ...impeller, shroudThickness: 0, wear };
+  const isKept = ({ face }: { readonly face: string }) => !face.startsWith('shroud/');
+  const { wear, sections, ...rest } = impeller;
+  return {
+    ...rest,
+    shroudThickness: 0,
+    wear: wear.filter(isKept),
+    ...(sections && { sections: sections.filter(isKept) }),
+  };
 }
 
 /** An open impeller with a shroud behind its vanes, as thick as is usual for its size. */

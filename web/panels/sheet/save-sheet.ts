@@ -1,6 +1,7 @@
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import { html } from '../../../geometry/sheet/markup.ts';
 import { SHEET_STYLE } from '../../../geometry/sheet/sheet-style.ts';
+import { handOver } from '../../files/hand-over.ts';
 import { nameFor } from '../../files/save-job.ts';
 
 /**
@@ -21,11 +22,5 @@ ${{ markup: sheet }}
 </body>
 </html>
 `.markup;
-  const address = URL.createObjectURL(new Blob([page], { type: 'text/html' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = nameFor(job).replace(/\.job\.json$/, '.sheet.html');
-  link.click();
-  // The browser reads the address after the click has returned.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  handOver(nameFor(job).replace(/\.job\.json$/, '.sheet.html'), page, 'text/html');
 }

@@ -16,6 +16,7 @@ export const KEYS: readonly { readonly keys: string; readonly does: string }[] =
   { keys: 'P', does: 'Patch' },
   { keys: 'A', does: 'Area' },
   { keys: 'I', does: 'Pit' },
+  { keys: 'L', does: 'Straightedge' },
   { keys: 'Alt Up, Alt Down', does: 'Move the mark in hand up or down its list' },
   { keys: 'Space, held', does: 'Turn instead of marking' },
   { keys: 'Backspace', does: 'Take back the last corner of an area' },
@@ -25,7 +26,14 @@ export const KEYS: readonly { readonly keys: string; readonly does: string }[] =
   { keys: '?', does: 'Show these keys' },
 ];
 
-const TOOLS: Readonly<Record<string, ToolName>> = { t: 'turn', b: 'brush', p: 'patch', a: 'area', i: 'pit' };
+const TOOLS: Readonly<Record<string, ToolName>> = {
+  t: 'turn',
+  b: 'brush',
+  p: 'patch',
+  a: 'area',
+  i: 'pit',
+  l: 'straightedge',
+};
 
 /**
  * Answers keys wherever they are pressed; letters and digits only outside fields, and undo in a field only once its text is settled.

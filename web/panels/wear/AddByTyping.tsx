@@ -26,7 +26,7 @@ export function AddByTyping({ tool, part, index }: AddByTypingProps) {
   const brush = useView((view) => view.brush);
   const edit = useJob((state) => state.edit);
   const [faults, setFaults] = useState<readonly Fault[]>([]);
-  if (tool === 'brush') return null;
+  if (tool === 'brush' || tool === 'readings') return null;
   const add = (kind: (typeof KINDS)[number]) => {
     const mark = startMark(kind, part, face, brush);
     const refused = edit(`add ${named(kind)}`, (job) => withMarks(job, index, (marks) => [...marks, mark]));
@@ -44,6 +44,12 @@ export function AddByTyping({ tool, part, index }: AddByTypingProps) {
             {tool === 'turn' ? `Type ${named(kind)}` : `Type its numbers`}
           </Button>
         ))}
+        {tool === 'turn' && (
+          <Button className="button" onPress={() => viewStore.getState().set({ tool: 'readings' })}>
+            <Plus aria-hidden="true" />
+            Type gauge readings
+          </Button>
+        )}
       </div>
       <Refusal faults={faults} />
     </>

@@ -11,7 +11,10 @@ export interface MarkFieldsProps<Mark extends MarkFile> {
   readonly edit: MarkEdit;
 }
 
-type Blended = Extract<MarkFile, { readonly kind: 'patch' | 'pit' | 'area' | 'stroke' | 'edge' }>;
+type Blended = Extract<
+  MarkFile,
+  { readonly kind: 'patch' | 'pit' | 'area' | 'stroke' | 'edge' | 'readings' }
+>;
 
 const BLENDS = [
   { value: 'deepest', label: 'Deepest' },

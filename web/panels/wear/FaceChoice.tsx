@@ -7,16 +7,22 @@ import { sentenceCase } from '../sentence-case.ts';
 import { faceInUse, plateFaces } from './face-words.ts';
 import './FaceChoice.css';
 
+interface FaceChoiceProps {
+  readonly part: PartFile;
+  /** What is done on the face. */
+  readonly label?: string;
+}
+
 /** Which face new marks go on, and which one the flat picture shows. */
-export function FaceChoice({ part }: { readonly part: PartFile }) {
+export function FaceChoice({ part, label = 'Mark on' }: FaceChoiceProps) {
   const face = faceInUse(
     part,
     useView((view) => view.face),
   );
-  if (part.kind === 'impeller') return <ImpellerFaces impeller={part} face={face} />;
+  if (part.kind === 'impeller') return <ImpellerFaces impeller={part} face={face} label={label} />;
   const faces = plateFaces(part);
   if (faces.length < 2) return null;
-  return <ChoiceField label="Mark on" choices={faces} value={face} onCommit={choose} />;
+  return <ChoiceField label={label} choices={faces} value={face} onCommit={choose} />;
 }
 
 function choose(face: string): readonly never[] {
@@ -24,8 +30,14 @@ function choose(face: string): readonly never[] {
   return [];
 }
 
+interface ImpellerFacesProps {
+  readonly impeller: ImpellerFile;
+  readonly face: string;
+  readonly label: string;
+}
+
 /** The shroud or a vane; of a vane its number and then one of its five faces, so that twelve vanes take no more room than one. */
-function ImpellerFaces({ impeller, face }: { readonly impeller: ImpellerFile; readonly face: string }) {
+function ImpellerFaces({ impeller, face, label }: ImpellerFacesProps) {
   const { count } = impeller.vanes;
   const [, number = '1', name = 'pressure'] = /^vane-(\d+)\/(.*)$/.exec(face) ?? [];
   const isVane = face.startsWith('vane-');
@@ -33,7 +45,7 @@ function ImpellerFaces({ impeller, face }: { readonly impeller: ImpellerFile; re
     <>
       {impeller.shroudThickness > 0 && (
         <ChoiceField
-          label="Mark on"
+          label={label}
           choices={[
             { value: 'vane', label: 'A vane' },
             { value: 'shroud/front', label: 'Front of the shroud' },

@@ -4,6 +4,8 @@ import type { MarkFieldsProps } from './BlendField.tsx';
 import { EdgeFields } from './EdgeFields.tsx';
 import { PatchFields } from './PatchFields.tsx';
 import { PitFields } from './PitFields.tsx';
+import { ReadingsFields } from './readings/ReadingsFields.tsx';
+import { ReadingsWorth } from './readings/ReadingsWorth.tsx';
 import { SmoothFields, StrokeFields } from './StrokeFields.tsx';
 import { type MarkPlace, pathOf, useMarkEdit } from './use-mark-edit.ts';
 import { VanesOfMark } from './VanesOfMark.tsx';
@@ -19,6 +21,7 @@ export function MarkEditor({ mark, part, place }: MarkEditorProps) {
   const edit = useMarkEdit(place);
   return (
     <>
+      {mark.kind === 'readings' && <ReadingsWorth part={part} index={place.part} at={place.at} />}
       <MarkFields mark={mark} part={part} path={pathOf(place)} edit={edit} />
       <VanesOfMark mark={mark} part={part} edit={edit} />
     </>
@@ -39,6 +42,8 @@ function MarkFields({ mark, ...shared }: MarkFieldsProps<MarkFile>) {
       return <SmoothFields mark={mark} {...shared} />;
     case 'edge':
       return <EdgeFields mark={mark} {...shared} />;
+    case 'readings':
+      return <ReadingsFields mark={mark} {...shared} />;
     default:
       return <p className="quiet">It stays in the job as it is.</p>;
   }

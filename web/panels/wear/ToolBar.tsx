@@ -1,4 +1,4 @@
-import { Brush, ChartSpline, Circle, Pentagon, Rotate3d, Spline } from 'lucide-react';
+import { Brush, ChartSpline, Circle, Crosshair, Pentagon, Rotate3d, Ruler, Spline } from 'lucide-react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { PartFile } from '../../../geometry/job/job-file.ts';
 import { type ToolName, useView, viewStore } from '../../view/view-store.ts';
@@ -11,6 +11,8 @@ const TOOLS = [
   { name: 'area', label: 'Area', Icon: Pentagon },
   { name: 'pit', label: 'Pit', Icon: Circle },
   { name: 'edge', label: 'Edge', Icon: ChartSpline },
+  { name: 'readings', label: 'Readings', Icon: Crosshair },
+  { name: 'straightedge', label: 'Straightedge', Icon: Ruler },
 ] as const satisfies readonly {
   readonly name: ToolName;
   readonly label: string;

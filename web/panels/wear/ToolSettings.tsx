@@ -7,7 +7,7 @@ export function ToolSettings({ tool }: { readonly tool: ToolName }) {
   return (
     <>
       <p className="quiet">{HOW[tool]}</p>
-      {tool !== 'turn' && (
+      {tool !== 'turn' && tool !== 'straightedge' && tool !== 'readings' && (
         <div className="rows">
           {tool === 'brush' && <BrushMode />}
           <BrushSizes tool={tool} />
@@ -23,6 +23,9 @@ const HOW: Readonly<Record<ToolName, string>> = {
   patch: 'Drag from one corner of the worn patch to the other.',
   area: 'Tap the corners round the worn area. Close it at the first corner, or with a double tap.',
   edge: 'Drag along an edge or a tip where it is eaten back, or tap it: all of it then. A tap on the edge in hand sets a point.',
+  straightedge:
+    'Drag over the part or the flat picture: the section under the line follows. Lifted, the line is kept and printed on the sheet.',
+  readings: 'Tap where the gauge stands and type what it reads. Enter puts it down.',
   pit: 'Tap where the pit is. A soft edge makes it a bowl, a hard one flat.',
 };
 

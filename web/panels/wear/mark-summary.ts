@@ -1,3 +1,4 @@
+import { USUAL_GAUGE_ERROR } from '../../../geometry/job/defaults.ts';
 import type { MarkFile, PartFile } from '../../../geometry/job/job-file.ts';
 import { counted } from '../../../geometry/sheet/figure.ts';
 import { formatQuantity } from '../../fields/format-quantity.ts';
@@ -52,8 +53,15 @@ export function markSummary(mark: MarkFile, part: PartFile, units: ScreenUnits):
         what: `Edge loss${on}, up to ${length(Math.max(...mark.profile.map(([, loss]) => loss)))}`,
         where: `${range(first, [mark.profile[0][0], mark.profile[mark.profile.length - 1][0]], units)}, ${counted(mark.profile.length, 'point', 'points')}`,
       };
-    case 'readings':
-      return { what: `Gauge readings${on}`, where: 'kept in the job, not worked out by this version' };
+    case 'readings': {
+      const depths = mark.points.map(([, , depth]) => depth);
+      const [least, most] = [Math.min(...depths), Math.max(...depths)];
+      const from = least === most ? '' : `${formatQuantity(least, 'length', units, { as: 'typed' })} to `;
+      return {
+        what: `Gauge readings${on}, ${depths.length}`,
+        where: `${from}${length(most)}, gauge ±${length(mark.gaugeError ?? USUAL_GAUGE_ERROR)}`,
+      };
+    }
     case 'scan':
       return { what: `Scan${on}`, where: 'kept in the job, not worked out by this version' };
   }

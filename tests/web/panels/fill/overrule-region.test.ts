@@ -4,6 +4,7 @@ import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
 import { jobStore } from '../../../../web/job/job-store.ts';
 import { withRegionChosen } from '../../../../web/panels/fill/overrule-region.ts';
 import { estimateService } from '../../../../web/worker/estimate-job.ts';
+import { impellerJob } from '../../tools/impellers.ts';
 
 const fresh = newPlateJob();
 const start: JobFile = {
@@ -24,12 +25,12 @@ function answerTo(job: JobFile) {
 }
 
 /** Chooses for one region as the screen does, and gives the job and what became of every region. */
-function choose(job: JobFile, which: number, action: 'fill' | 'leave') {
+function choose(job: JobFile, which: number, action: 'fill' | 'leave', part = 'plate') {
   jobStore.getState().open(job, null);
   const { result, regions } = answerTo(job);
   const region = result.parts[0].regions[which];
   const label = regions.find(({ face }) => face === region.face);
-  const chosen = withRegionChosen(job, 'plate', region, action, label);
+  const chosen = withRegionChosen(job, part, region, action, label);
   return { job: chosen, actions: answerTo(chosen).result.parts[0].regions.map((known) => known.action) };
 }
 
@@ -63,6 +64,19 @@ describe('filling or leaving a region', () => {
     const back = choose(deeper, 0, 'fill');
     expect(back.actions[0]).toBe('fill');
     expect(back.job.repair?.overrule).toEqual([]);
+  });
+
+  it('is made for one vane over a choice for all vanes, both ways', () => {
+    const pits = impellerJob([
+      { kind: 'pit', face: 'vane-*/pressure', at: [60, 15], diameter: 12, depth: 3, form: 'flat' },
+    ]);
+    const all: JobFile = {
+      ...pits,
+      repair: { overrule: [{ at: 'impeller:vane-*/pressure', point: [60, 15], action: 'leave' }] },
+    };
+    const one = choose(all, 0, 'fill', 'impeller');
+    expect(one.actions).toEqual(['fill', 'leave', 'leave', 'leave', 'leave']);
+    expect(choose(one.job, 0, 'leave', 'impeller').actions).toEqual(Array(5).fill('leave'));
   });
 
   it('does what is asked where the depth lies at the limit', () => {

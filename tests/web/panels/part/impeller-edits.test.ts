@@ -55,6 +55,19 @@ describe('an impeller without its shroud', () => {
     expect(checkJob(closed)).toEqual([]);
     expect(impellerOf(closed).shroudThickness).toBe(10);
   });
+
+  it('keeps the sections over its vanes', () => {
+    const laid = withImpeller(worn, 0, (impeller) => ({
+      ...impeller,
+      sections: [
+        { kind: 'along-second', face: 'shroud/front', at: 100 },
+        { kind: 'along-first', face: 'vane-2/tip', at: 0 },
+      ],
+    }));
+    const open = withImpeller(laid, 0, asOpen);
+    expect(checkJob(open)).toEqual([]);
+    expect(impellerOf(open).sections?.map(({ face }) => face)).toEqual(['vane-2/tip']);
+  });
 });
 
 describe('the wrap that is drawn', () => {

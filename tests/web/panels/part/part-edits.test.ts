@@ -77,6 +77,17 @@ describe('the shape of a plate', () => {
     expect(plateOf(round).outerDiameter).toBeGreaterThanOrEqual(300);
   });
 
+  it('takes the sections along: their numbers would mean other places', () => {
+    const laid = withPlate(worn, 0, (plate) => ({
+      ...plate,
+      sections: [{ kind: 'along-second', face: 'bore', at: 90 }],
+    }));
+    expect(checkJob(laid)).toEqual([]);
+    const outlined = withPlate(laid, 0, asOutline);
+    expect(checkJob(outlined)).toEqual([]);
+    expect(plateOf(outlined).sections).toBeUndefined();
+  });
+
   it.each([
     ['a common plate', plateOf(fresh)],
     ['a narrow ring', { ...plateOf(fresh), outerDiameter: 300, boreDiameter: 250 }],

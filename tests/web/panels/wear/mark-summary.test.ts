@@ -46,6 +46,23 @@ describe('a mark in words', () => {
       { kind: 'smooth', face: 'face', path: [[90, 0]], radius: 10, strength: 0.5 },
       'Smoothed | radius 10 mm, strength 50 %',
     ],
+    [
+      {
+        kind: 'readings',
+        face: 'face',
+        points: [
+          [90, 0, 0.4],
+          [95, 40, 3.1],
+          [95, 80, -0.05],
+        ],
+        gaugeError: 0.05,
+      },
+      'Gauge readings, 3 | -0.05 to 3.1 mm, gauge ±0.05 mm',
+    ],
+    [
+      { kind: 'readings', face: 'bore', points: [[90, 4, 2]] },
+      'Gauge readings, bore, 1 | 2 mm, gauge ±0.1 mm',
+    ],
   ])('%j', (mark, expected) => {
     expect(words(mark)).toBe(expected);
   });
