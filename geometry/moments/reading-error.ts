@@ -7,6 +7,7 @@ import type { Survey } from '../depth/survey.ts';
 import type { Readings } from '../job/job.ts';
 import { type Face, toFacePoint } from '../part/face.ts';
 import type { FacePoint, Mm, Mm3 } from '../units.ts';
+import { cutOff } from './cut-off.ts';
 import { type Densities, type ReadFace, type ReadWeights, readWeights } from './read-weights.ts';
 
 /** One standard deviation of what is made of a mark's readings, from gauge error and from what lies between them. */
@@ -61,12 +62,20 @@ export function readingError(
   const sums = { places: weights.places, weights: [asked, weights.lost, weights.netX, weights.netY] };
   const best = sumsOver(survey.kriging, sums);
   const known = overCovariances(survey, sums, best);
-  const error = (of: number) => spread(known[of][of]);
+  // What is cut off at 0 is an error as well, to one side, and no reading nearby takes it away.
+  const cut = cutOff(faces, mark, survey.surface);
+  const error = (of: number) => Math.hypot(spread(known[of][of]), cut.volume);
+  const lighter = densities.filler - densities.metal;
+  const [pullX, pullY] = [cut.x * lighter, cut.y * lighter];
   return {
     mark,
     lost: error(1),
     filled: asked === weights.filled ? error(0) : 0,
-    net: { xx: Math.max(0, known[2][2]), xy: known[2][3], yy: Math.max(0, known[3][3]) },
+    net: {
+      xx: Math.max(0, known[2][2]) + pullX * pullX,
+      xy: known[2][3] + pullX * pullY,
+      yy: Math.max(0, known[3][3]) + pullY * pullY,
+    },
     next: nextReading(mark, survey, faces[0].face, { ...sums, best, error: error(0) }),
   };
 }

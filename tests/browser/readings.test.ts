@@ -182,6 +182,28 @@ for (const colorScheme of ['light', 'dark'] as const) {
   });
 }
 
+test('over the end of a page of the table: the number is taken, and nothing is left behind as a fault', async () => {
+  const { page } = await openApp();
+  await startOwn(page);
+  await takeTool(page, 'Readings', 'Flat');
+  await choose(page, 'Paste');
+  await table(page).fill(
+    Array.from({ length: 120 }, (_, i) => `${80 + (i % 3) * 20}\t${i * 3}\t1`).join('\n'),
+  );
+  await press(page, 'Take 120 readings');
+  await press(page, /^Open the table/);
+  await page.getByText('1 to 50 of 120').waitFor();
+  await field(page, 'Depth of reading 50').fill('1.9');
+  await page.keyboard.press('Enter');
+  await page.getByText('51 to 100 of 120').waitFor();
+  await expect.poll(() => focused(page)).toBe('Depth of reading 51');
+  await page.keyboard.press('ArrowUp');
+  await expect.poll(() => focused(page)).toBe('Depth of reading 50');
+  expect(await field(page, 'Depth of reading 50').inputValue()).toBe('1.9');
+  await expectMarks(page, 1);
+  expect((await readingsOf(page))[49]).toEqual([100, 147, 1.9]);
+});
+
 test('a grid of two rings and four spokes is walked to and fro, left and gone on with', async () => {
   const { page } = await openApp(DEVICES.tablet);
   await startOwn(page);

@@ -1,7 +1,7 @@
 /** A grid of places to read, in the order they are walked. */
 import type { Coordinate, Face } from '../../geometry/part/face.ts';
 import { toGridPoint } from '../../geometry/part/face.ts';
-import type { FacePoint } from '../../geometry/units.ts';
+import type { FacePoint, Mm } from '../../geometry/units.ts';
 import { ownPoint, roundAngle, roundLength } from './file-point.ts';
 
 /** Steps along one of a face's two coordinates, in the file's units. Of an angle only `from` counts: the steps share out the whole turn. */
@@ -38,22 +38,24 @@ export function gridPlaces(face: Face, grid: ReadingGrid): readonly FacePoint[] 
   return places.filter((place) => face.holds(...toGridPoint(face, ownPoint(face, place))));
 }
 
-/** A grid to begin with: clear of the edges by a tenth of the face, as close as a patient hand reads. */
-export function usualGrid(face: Face): ReadingGrid {
-  const [first, second] = face.coordinates.map(usualSteps);
+/**
+ * A grid to begin with: clear of the edges by a tenth of the face, as close as a patient hand reads.
+ * @param step  what its ends are rounded to, mm
+ */
+export function usualGrid(face: Face, step: Mm): ReadingGrid {
+  const [first, second] = face.coordinates.map((coordinate) => usualSteps(coordinate, step));
   return { first, second, keep: face.coordinates[0].isAngle ? 'second' : 'first' };
 }
 
 const USUAL_ROUND = 12;
 const USUAL_ACROSS = 5;
 
-function usualSteps({ isAngle, from, to }: Coordinate): GridSteps {
+function usualSteps({ isAngle, from, to }: Coordinate, step: Mm): GridSteps {
   if (isAngle) return { from: 0, to: 360, count: USUAL_ROUND };
   const clear = (to - from) / 10;
-  return { from: halfMillimetre(from + clear), to: halfMillimetre(to - clear), count: USUAL_ACROSS };
+  const rounded = (size: Mm) => roundLength(Math.round(size / step) * step);
+  return { from: rounded(from + clear), to: rounded(to - clear), count: USUAL_ACROSS };
 }
-
-const halfMillimetre = (size: number): number => Math.round(size * 2) / 2;
 
 function stepsOf({ isAngle }: Coordinate, { from, to, count }: GridSteps): readonly number[] {
   const numbers = Array.from({ length: count }, (_, i) => i);

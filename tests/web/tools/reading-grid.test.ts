@@ -138,9 +138,15 @@ describe('whatever the grid', () => {
     expect(length(snake)).toBeLessThan(length(ordered));
   });
 
+  it('the one to begin with has round ends, in inches too', () => {
+    expect(usualGrid(face, 0.5).first).toEqual({ from: 46, to: 94, count: 5 });
+    // 1.8 and 3.7 in.
+    expect(usualGrid(face, 25.4 / 20).first).toEqual({ from: 45.72, to: 93.98, count: 5 });
+  });
+
   it('the one to begin with lies on the face', () => {
     for (const each of [face, bore, outline]) {
-      const grid = usualGrid(each);
+      const grid = usualGrid(each, 0.5);
       expect(gridPlaces(each, grid).length).toBeGreaterThan((grid.first.count * grid.second.count) / 2);
     }
   });

@@ -12,12 +12,16 @@ import {
   type ReadingGrid,
   usualGrid,
 } from '../../../tools/reading-grid.ts';
+import { useView } from '../../../view/view-store.ts';
 import { liveFace } from '../../../wear/live-faces.ts';
 import { type FaceNumber, faceNumbers } from '../face-words.ts';
 import type { PlaceOnFace } from './put-down.ts';
 import { setEntry, startWalk, useEntry } from './reading-entry.ts';
 
 const MOST_STEPS = 200;
+/** What the ends of a grid are rounded to before anyone has typed them, mm. */
+const HALF_MILLIMETRE = 0.5;
+const TWENTIETH_INCH = 25.4 / 20;
 
 /** A grid of places, laid out before it is walked. */
 export function GridPlan({ part, face }: Omit<PlaceOnFace, 'at'>) {
@@ -33,7 +37,8 @@ interface PlanOnProps {
 
 function PlanOn({ of, part, face }: PlanOnProps) {
   const plan = useEntry((state) => state.plan);
-  const grid = useMemo(() => (plan?.of === of ? plan.grid : usualGrid(face)), [plan, of, face]);
+  const step = useView((view) => (view.units === 'in' ? TWENTIETH_INCH : HALF_MILLIMETRE));
+  const grid = useMemo(() => (plan?.of === of ? plan.grid : usualGrid(face, step)), [plan, of, face, step]);
   const numbers = faceNumbers(part, face.name);
   const wanted = grid.first.count * grid.second.count;
   const places = useMemo(() => (wanted > MOST_PLACES ? [] : gridPlaces(face, grid)), [face, grid, wanted]);

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useId, useRef } from 'react';
+import { flushSync } from 'react-dom';
 import { type Fault, faultText } from '../../../../geometry/job/fault.ts';
 import { formatQuantity } from '../../../fields/format-quantity.ts';
 import { parseQuantity } from '../../../fields/parse-quantity.ts';
@@ -39,7 +40,8 @@ export function ReadingCell({ label, quantity, path, value, onCommit, onMove }: 
     const by = event.key === 'ArrowUp' || (event.key === 'Enter' && event.shiftKey) ? -1 : 1;
     if (event.key === 'Escape') held.restore();
     else if (event.key === 'Enter' || event.key === 'ArrowDown' || event.key === 'ArrowUp') {
-      if (commit()) {
+      // The text is settled before the cell goes with its page: one that is still typed in would be kept as a draft.
+      if (flushSync(commit)) {
         // Leaving the cell must not take the text a second time.
         isSettled.current = true;
         onMove(by);
