@@ -1,7 +1,9 @@
 import { GENERIC_FILLER, type WholeRepair } from '../../../geometry/job/defaults.ts';
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import { counted, figure } from '../../../geometry/sheet/figure.ts';
+import { plusMinus } from '../../../geometry/sheet/readings-text.ts';
 import type { FillerResult } from '../../../geometry/sheet/result.ts';
+import { typeset } from '../../../geometry/sheet/typeset.ts';
 import { Buy, Weighing } from './Buy.tsx';
 import { WorkingOut } from './WorkingOut.tsx';
 import { mixesWorking, packsWorking, partsWorking, puttyWorking } from './workings.ts';
@@ -30,9 +32,12 @@ export function PuttyNeeded({ filler, job, repair }: PuttyNeededProps) {
     <section className="section" aria-label="Putty">
       <div>
         <p className="needed-lead">
-          Fill {figure(filler.volume)} mL
+          Fill {typeset(plusMinus(filler.volume, filler.standardError, 'mL'))}
           {batches.length > 0 && ` in ${counted(batches.length, 'mix', 'mixes')}`}
         </p>
+        {filler.standardError > 0 && (
+          <p className="quiet">The gauge readings leave that open; it lies within, 19 times in 20.</p>
+        )}
         <p>
           {passes > 1 ? `In ${passes} passes, one over the other. ` : 'In one pass. '}
           Place each mix within {Math.floor(workingTime)} min of starting to mix it.

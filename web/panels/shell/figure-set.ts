@@ -47,7 +47,7 @@ export function figureSet(source: FigureSource, units: ScreenUnits): readonly Fi
   const { isAbout, putty, puttyError, mixes, partA, partB, coat, coats, deepest, unbalance, thinnest } =
     source;
   const about = isAbout ? 'about, ' : '';
-  const error = puttyError > 0 ? `±${amount(puttyError)}, ` : '';
+  const error = puttyError > 0 ? `±${puttyError.toFixed(puttyError < 9.95 ? 1 : 0)}, ` : '';
   const length = (size: number) => formatQuantity(size, 'length', units);
   const unit = shownUnit('length', units).symbol;
   const isThin = thinnest !== null && thinnest.least !== null && thinnest.wall < thinnest.least;

@@ -3,7 +3,10 @@ import type { Fault } from '../../../../geometry/job/fault.ts';
 import type { CovarianceShape } from '../../../../geometry/job/job.ts';
 import type { ReadingsResult } from '../../../../geometry/sheet/readings-result.ts';
 import { ChoiceField } from '../../../fields/ChoiceField.tsx';
+import { formatQuantity } from '../../../fields/format-quantity.ts';
+import { shownUnit } from '../../../fields/quantity-units.ts';
 import { useJob } from '../../../job/job-store.ts';
+import { useView } from '../../../view/view-store.ts';
 import { DisclosureButton } from '../../DisclosureButton.tsx';
 import { OptionalQuantity } from '../../OptionalQuantity.tsx';
 import { withMark } from '../mark-edits.ts';
@@ -38,6 +41,7 @@ type Given = { shape?: CovarianceShape | undefined; length?: number | undefined;
 export function ReadingsCovariance({ part, at, worth }: ReadingsCovarianceProps) {
   const mark = useJob(({ job }) => job.parts[part]?.wear[at]);
   const edit = useJob((state) => state.edit);
+  const units = useView((view) => view.units);
   if (mark?.kind !== 'readings') return null;
   const given: Given = mark.covariance ?? {};
   const path = `${pathOf({ part, at })}.covariance`;
@@ -53,16 +57,18 @@ export function ReadingsCovariance({ part, at, worth }: ReadingsCovarianceProps)
     return edit('covariance of readings', (job) => withMark(job, part, at, changed), `${path}.${field}`);
   };
   const found = worth?.covariance;
+  const lengthText = (size: number) =>
+    `${formatQuantity(size, 'length', units)} ${shownUnit('length', units).symbol}`;
   return (
     <Disclosure className="disclosure">
-      <Heading level={4}>
+      <Heading level={3}>
         <DisclosureButton>How the depth varies between them</DisclosureButton>
       </Heading>
       <DisclosurePanel className="disclosure-panel">
         {found !== undefined && (
           <p className="quiet">
-            In use: {TERMS[found.shape]}, alike over {Math.round(found.length)} mm, up and down by{' '}
-            {Math.sqrt(found.sill).toFixed(2)} mm.
+            In use: {TERMS[found.shape]}, alike over {lengthText(found.length)}, up and down by{' '}
+            {lengthText(Math.sqrt(found.sill))}.
           </p>
         )}
         <div className="rows">

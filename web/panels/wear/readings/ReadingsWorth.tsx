@@ -9,8 +9,10 @@ import { formatQuantity } from '../../../fields/format-quantity.ts';
 import { type ScreenUnits, shownUnit } from '../../../fields/quantity-units.ts';
 import { faceLabel } from '../../../view/face-label.ts';
 import { useView, viewStore } from '../../../view/view-store.ts';
+import { setReadingPlace } from '../../../wear/reading-place.ts';
 import { useEstimate } from '../../../worker/estimate-client.ts';
 import { WorkingOut } from '../../fill/WorkingOut.tsx';
+import { sentenceCase } from '../../sentence-case.ts';
 import { placeText } from '../face-words.ts';
 import { ReadingsCovariance } from './ReadingsCovariance.tsx';
 import { ReadingWorth } from './ReadingWorth.tsx';
@@ -88,20 +90,24 @@ function Next({
   readonly part: PartFile;
   readonly units: ScreenUnits;
 }) {
-  const show = () => viewStore.getState().set({ part: part.id, face: next.face, tool: 'readings' });
+  const show = () => {
+    viewStore.getState().set({ part: part.id, face: next.face, tool: 'readings' });
+    setReadingPlace({ part: part.id, face: next.face, at: next.at });
+  };
   return (
     <div className="worth-next">
       <Crosshair aria-hidden="true" />
       <div>
-        <h4>Measure here next</h4>
+        <h3>Measure here next</h3>
         <p>
-          {next.face === 'face' ? '' : `${faceLabel(next.face)}: `}
-          {placeText(part, next.face, next.at, units)}. It takes ±{figure(2 * next.from)} mL down to ±
-          {figure(2 * next.to)} mL.
+          {sentenceCase(
+            `${next.face === 'face' ? '' : `${faceLabel(next.face)}, `}${placeText(part, next.face, next.at, units)}`,
+          )}
+          . It takes ±{figure(2 * next.from)} mL down to ±{figure(2 * next.to)} mL.
         </p>
       </div>
       <Button className="button" onPress={show}>
-        Show it
+        Read it
       </Button>
     </div>
   );
