@@ -8,6 +8,10 @@ import type { Warning } from './job/warning.ts';
 const FEW = 5;
 /** A reading further off what its neighbours say, in standard deviations, is rather a slip than wear. */
 const FAR_OFF = 4;
+/** Nearer than this a reading is no slip, whatever the covariance says, mm. Our judgement. */
+const NO_SLIP = 0.3;
+/** Where more than this share of them do not fit, it is the covariance that does not. */
+const MISFIT = 0.2;
 /** More than these are named in one sentence only by their number. */
 const MOST_NAMED = 4;
 
@@ -28,6 +32,7 @@ export function readingWarnings(
     const { off, contradicting, at } = survey.placed;
     const known = each.find((one) => one.mark === mark);
     const slips = known === undefined ? [] : slipsOf(known);
+    const isMisfit = slips.length > MISFIT * at.length;
     return [
       ...(at.length < FEW
         ? [
@@ -46,7 +51,15 @@ export function readingWarnings(
           `${named(those)} at one place but further apart than the gauge error allows: their mean is used, and trusted less. Read there again.`,
         ),
       ),
-      ...slips.map(({ of, off: deeper }) =>
+      ...(isMisfit
+        ? [
+            say(
+              'readings-misfit',
+              `${slips.length} of them do not fit the others. The covariance that is given, or the gauge error, does not hold for them: the plus-or-minus is worth nothing until it does.`,
+            ),
+          ]
+        : []),
+      ...(isMisfit ? [] : slips).map(({ of, off: deeper }) =>
         say(
           'reading-far-off',
           `${named(of)} ${Math.abs(deeper).toFixed(1)} mm ${deeper > 0 ? 'deeper' : 'shallower'} than the readings about it say. Read there again, or check what was typed.`,
@@ -60,7 +73,7 @@ export function readingWarnings(
 function slipsOf({ survey }: SurveyedMark): { of: readonly number[]; off: number }[] {
   if (survey.leftOut === null || survey.placed.at.length < FEW) return [];
   return survey.leftOut.flatMap(({ off, error }, i) =>
-    Math.abs(off) > FAR_OFF * error ? [{ of: survey.placed.of[i], off }] : [],
+    Math.abs(off) > Math.max(NO_SLIP, FAR_OFF * error) ? [{ of: survey.placed.of[i], off }] : [],
   );
 }
 

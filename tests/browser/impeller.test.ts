@@ -19,7 +19,7 @@ import { drawAlong, expectMarks, pressAlong } from './pictures.ts';
 
 const choose = (page: Page, label: string) => page.locator('.choice', { hasText: label }).click();
 const takeTool = (page: Page, tool: string) =>
-  page.getByRole('radiogroup', { name: 'Tool' }).getByRole('radio', { name: tool }).click();
+  page.getByRole('radiogroup', { name: 'Tool' }).getByRole('radio', { name: tool, exact: true }).click();
 const impellerOf = async (page: Page) => (await savedJob(page)).parts[0] as ImpellerFile;
 const newestMark = (page: Page) => page.locator('.mark-text').first().textContent();
 

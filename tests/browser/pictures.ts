@@ -15,7 +15,10 @@ const PICTURES = {
 /** Shows a picture on the step Wear, from the front, with this tool in hand. */
 export async function takeTool(page: Page, tool: string, picture: PictureName): Promise<void> {
   await goTo(page, 'Wear');
-  await page.getByRole('radiogroup', { name: 'Tool' }).getByRole('radio', { name: tool }).click();
+  await page
+    .getByRole('radiogroup', { name: 'Tool' })
+    .getByRole('radio', { name: tool, exact: true })
+    .click();
   const choice = page.getByRole('radio', { name: picture, exact: true });
   if ((await choice.count()) > 0) await choice.click();
   await page.locator(PICTURES[picture].area).waitFor();

@@ -105,6 +105,12 @@ describe('warnings', () => {
     );
     expect(found.map(({ text }) => text).join()).toContain('reading 12 is');
   });
+  test('a covariance that fits none of them: one warning, not one a reading', () => {
+    const random = seeded(9);
+    const jagged = strewn(29, { gaugeError: 0, covariance: { shape: 'gaussian', length: 300, sill: 1 } });
+    const points = jagged.points.map(({ at }) => ({ at, depth: 4 * random() }));
+    expect(codes([{ ...jagged, points }])).toEqual(['readings-misfit']);
+  });
   test('all off the face: the mark is named as one that changes nothing', () => {
     const all = readings('face', [[300, 0, 1]]);
     expect(resultOf([all]).warnings.map(({ code }) => code)).toContain('mark-off-face');

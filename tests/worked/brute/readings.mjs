@@ -23,10 +23,11 @@ export function readingErrors(part, job, faces, tiles = 6000) {
       const on = faces.filter(({ face }) => namedBy(mark.face, face.name));
       const surface = krigingOf(mark, on[0].face);
       const pieces = gathered(on, mark, densities, tiles);
+      const cut = cutAtNothing(on, mark, surface, densities);
       return {
         mark: index,
         face: mark.face,
-        ...judged(surface, pieces, on[0]),
+        ...withCut(judged(surface, pieces, on[0]), cut),
         leaveOneOut: leaveOneOut(mark, on[0].face),
       };
     });
@@ -71,6 +72,41 @@ function gathered(faces, mark, { metal, filler, coat }, tiles) {
     }
   }
   return [...all.values()].map(({ count, u, v, weights }) => ({ u: u / count, v: v / count, weights }));
+}
+
+/** What the surface stands proud of the new face, where nothing is worn: metal it would need there, and the pull of making it up. */
+function cutAtNothing(faces, mark, surface, { metal, filler }) {
+  const cut = { volume: 0, x: 0, y: 0 };
+  for (const { face, turn, grid, depth, marks } of faces) {
+    const own = marks.find((one) => one.mark === mark);
+    const [cos, sin] = [Math.cos(turn ?? 0), Math.sin(turn ?? 0)];
+    for (let i = 0; i < depth.length; i += 1) {
+      const [u, v] = [grid.u[i], grid.v[i]];
+      if (depth[i] > 0 || !grid.on[i] || Number.isNaN(own.depthAt(u, v))) continue;
+      const below = -surface.mean(u, v);
+      if (below <= 0) continue;
+      const [size, [x, y]] = skin(face, u, v, 0);
+      const volume = below * size * grid.cell;
+      cut.volume += volume;
+      cut.x += volume * (filler - metal) * (cos * x - sin * y);
+      cut.y += volume * (filler - metal) * (sin * x + cos * y);
+    }
+  }
+  return cut;
+}
+
+/** The cut is an error by itself, whatever the readings say of the rest; a further reading takes nothing off it in the share it helps by. */
+function withCut(known, { volume, x, y }) {
+  const fillError = Math.hypot(known.fillError, volume);
+  const more = fillError / known.fillError;
+  const [xx, yy, xy] = known.net;
+  return {
+    ...known,
+    fillError,
+    lostError: Math.hypot(known.lostError, volume),
+    net: [xx + x * x, yy + y * y, xy + x * y],
+    next: { ...known.next, to: known.next.to * more, moves: known.next.moves * more },
+  };
 }
 
 /** The mark whose readings say how deep it is at a point; null when something else does. */

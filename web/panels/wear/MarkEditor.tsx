@@ -5,6 +5,7 @@ import { EdgeFields } from './EdgeFields.tsx';
 import { PatchFields } from './PatchFields.tsx';
 import { PitFields } from './PitFields.tsx';
 import { ReadingsFields } from './readings/ReadingsFields.tsx';
+import { ReadingsWithin } from './readings/ReadingsWithin.tsx';
 import { ReadingsWorth } from './readings/ReadingsWorth.tsx';
 import { SmoothFields, StrokeFields } from './StrokeFields.tsx';
 import { type MarkPlace, pathOf, useMarkEdit } from './use-mark-edit.ts';
@@ -21,7 +22,12 @@ export function MarkEditor({ mark, part, place }: MarkEditorProps) {
   const edit = useMarkEdit(place);
   return (
     <>
-      {mark.kind === 'readings' && <ReadingsWorth part={part} index={place.part} at={place.at} />}
+      {mark.kind === 'readings' && (
+        <>
+          <ReadingsWorth part={part} index={place.part} at={place.at} />
+          <ReadingsWithin part={part} index={place.part} at={place.at} />
+        </>
+      )}
       <MarkFields mark={mark} part={part} path={pathOf(place)} edit={edit} />
       <VanesOfMark mark={mark} part={part} edit={edit} />
     </>

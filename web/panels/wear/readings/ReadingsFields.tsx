@@ -1,11 +1,6 @@
-import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import { USUAL_GAUGE_ERROR } from '../../../../geometry/job/defaults.ts';
-import type { Fault } from '../../../../geometry/job/fault.ts';
-import { counted } from '../../../../geometry/sheet/figure.ts';
 import { QuantityField } from '../../../fields/QuantityField.tsx';
 import type { ReadingsMark } from '../../../tools/table-readings.ts';
-import { Refusal } from '../../Refusal.tsx';
 import { BlendField, type MarkFieldsProps } from '../BlendField.tsx';
 import { ReadingTable } from './ReadingTable.tsx';
 
@@ -27,32 +22,8 @@ export function ReadingsFields(props: MarkFieldsProps<ReadingsMark>) {
           help="One standard deviation of a reading: two thirds of repeated readings fall within it."
           onCommit={(gaugeError) => edit('gauge error', { ...mark, gaugeError }, 'gaugeError')}
         />
-        <Within {...props} />
         <BlendField mark={mark} edit={edit} />
       </div>
-    </>
-  );
-}
-
-/** A file may say that the readings hold within an outline only. */
-function Within({ mark, edit }: MarkFieldsProps<ReadingsMark>) {
-  const [faults, setFaults] = useState<readonly Fault[]>([]);
-  if (mark.within === undefined) return null;
-  const spread = () => {
-    const { within: _, ...everywhere } = mark;
-    setFaults(edit('where readings hold', everywhere, 'within'));
-  };
-  return (
-    <>
-      <p className="quiet">
-        They hold within an outline of {counted(mark.within.length, 'corner', 'corners')}.
-      </p>
-      <div className="buttons">
-        <Button className="button" onPress={spread}>
-          Let them hold on the whole face
-        </Button>
-      </div>
-      <Refusal faults={faults} />
     </>
   );
 }

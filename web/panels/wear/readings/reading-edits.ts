@@ -1,9 +1,9 @@
 /** Changes to the readings of a job. Pure; readings the job store refuses change nothing. */
 import { USUAL_GAUGE_ERROR } from '../../../../geometry/job/defaults.ts';
 import { standsFor } from '../../../../geometry/job/face-names.ts';
-import type { JobFile, PartFile } from '../../../../geometry/job/job-file.ts';
+import type { JobFile, MarkFile, PartFile } from '../../../../geometry/job/job-file.ts';
 import type { ReadingPoint, ReadingsMark } from '../../../tools/table-readings.ts';
-import { withMark, withMarks } from '../mark-edits.ts';
+import { withMark, withMarks, withoutMark } from '../mark-edits.ts';
 
 /**
  * The readings that another one on a face joins: those in the hand of the list where they are on it, else the last ones of the face.
@@ -66,6 +66,27 @@ export function withReading(mark: ReadingsMark, i: number, point: ReadingPoint):
 /** Without one; the last one stays, since a mark without readings is none. */
 export function withoutReading(mark: ReadingsMark, i: number): ReadingsMark {
   return mark.points.length < 2 ? mark : { ...mark, points: mark.points.filter((_, at) => at !== i) };
+}
+
+/** Place of the last area drawn on the face of readings, whose outline they may be held within; null for none. */
+export function lastAreaFor(marks: readonly MarkFile[], { face }: ReadingsMark): number | null {
+  const at = marks.findLastIndex((mark) => mark.kind === 'area' && mark.face === face);
+  return at < 0 ? null : at;
+}
+
+/** The readings held within the outline of an area, which goes: it was drawn for that alone. */
+export function withinArea(job: JobFile, part: number, at: number, area: number): JobFile {
+  const [mark, drawn] = [job.parts[part].wear[at], job.parts[part].wear[area]];
+  if (mark?.kind !== 'readings' || drawn?.kind !== 'area') return job;
+  return withoutMark(withMark(job, part, at, { ...mark, within: drawn.outline }), part, area);
+}
+
+/** The readings on the whole face again. */
+export function everywhere(job: JobFile, part: number, at: number): JobFile {
+  const mark = job.parts[part].wear[at];
+  if (mark?.kind !== 'readings') return job;
+  const { within: _, ...whole } = mark;
+  return withMark(job, part, at, whole);
 }
 
 const filed = ([first, second, depth]: ReadingPoint): [number, number, number] => [first, second, depth];
