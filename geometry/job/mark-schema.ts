@@ -103,6 +103,9 @@ const covariance = record('a covariance', {
     .describe('Variance of the depth, mm2'),
 });
 
+/** Kriging costs the cube of their number: these take some ten seconds, and a fifth of a gigabyte. */
+export const MOST_READINGS = 5000;
+
 const readings = record('gauge readings', {
   kind: z.literal('readings'),
   face,
@@ -110,7 +113,7 @@ const readings = record('gauge readings', {
     z.tuple([coordinate, coordinate, readingDepth], { error: 'three numbers, [first, second, depth]' }),
     'readings',
     1,
-    20_000,
+    MOST_READINGS,
   ).describe('[first, second, depth in mm]'),
   gaugeError: quantity('a standard deviation in mm', { least: 0, most: 10 })
     .optional()

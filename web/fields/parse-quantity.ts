@@ -90,6 +90,9 @@ function readUnit(text: string, quantity: Quantity): Unit | null {
   return typedUnits(quantity).find((unit) => unit.spellings.includes(spelling) && spelling !== '') ?? null;
 }
 
+/** What turning a unit into the file's may add, as a share. */
+const ROUNDING = 1e-14;
+
 function withinRange(
   value: number,
   typed: {
@@ -103,6 +106,11 @@ function withinRange(
   const shown = shownUnit(quantity, units);
   const show = (limit: number, end: 'min' | 'max') => limitText(limit, end, quantity, units);
   if (!Number.isFinite(value)) return notANumber(text, shown);
+  // 268.2 in times 25.4 is a rounding more than the 6812.28 mm it stands for.
+  const limit = [range.min, range.max].find(
+    (end) => end !== undefined && Math.abs(value - end) <= ROUNDING * Math.abs(end),
+  );
+  if (limit !== undefined) return { value: limit };
   if (range.min !== undefined && value < range.min) {
     return {
       fault: `"${text}" is less than ${show(range.min, 'min')}. Type ${show(range.min, 'min')} or more.`,

@@ -1,7 +1,7 @@
 /** The rows of a table as gauge readings: each is taken, or refused with a sentence that says why. */
 import { checkMark } from '../../geometry/job/check-mark.ts';
 import type { MarkFile, PartFile } from '../../geometry/job/job-file.ts';
-import { markSchema } from '../../geometry/job/mark-schema.ts';
+import { MOST_READINGS, markSchema } from '../../geometry/job/mark-schema.ts';
 import type { Mm } from '../../geometry/units.ts';
 import { toDegrees } from '../../geometry/units.ts';
 import type { ScreenUnits } from '../fields/quantity-units.ts';
@@ -13,9 +13,6 @@ import { type ColumnUnit, cellNumber } from './table-units.ts';
 /** First and second as the file spells them on its face, and the depth in mm. */
 export type ReadingPoint = readonly [first: number, second: number, depth: Mm];
 export type ReadingsMark = Extract<MarkFile, { readonly kind: 'readings' }>;
-
-/** A mark takes no more. */
-export const MOST_READINGS = 20_000;
 
 export interface TakeOptions {
   readonly part: PartFile;

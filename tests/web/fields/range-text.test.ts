@@ -16,6 +16,11 @@ describe('what a field says it takes', () => {
     expect(rangeText(range, 'length', units)).toBe(text);
   });
 
+  it('a limit that is even in inches is taken, though 268.2 x 25.4 comes out a rounding above it', () => {
+    const range = { min: 0.87, max: 6812.28 };
+    expect(parseQuantity('268.2', 'length', 'in', range)).toEqual({ value: 6812.28 });
+  });
+
   it('it does take: both ends as said are within the range', () => {
     const limit = fc.integer({ min: 1, max: 1_000_000 }).map((hundredths) => hundredths / 100);
     fc.assert(

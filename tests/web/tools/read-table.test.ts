@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { MOST_READINGS } from '../../../geometry/job/mark-schema.ts';
 import { formatQuantity } from '../../../web/fields/format-quantity.ts';
 import { LARGEST_TABLE, readTable, type Table } from '../../../web/tools/read-table.ts';
 import type { ReadingKind } from '../../../web/tools/reading-depth.ts';
 import { columnsOf, type FaceColumns, isColumnHeading } from '../../../web/tools/table-columns.ts';
-import { MOST_READINGS, type TakeOptions, takeReadings } from '../../../web/tools/table-readings.ts';
+import { type TakeOptions, takeReadings } from '../../../web/tools/table-readings.ts';
 import type { Commas } from '../../../web/tools/table-separator.ts';
 import { PLATES } from './plates.ts';
 
@@ -227,7 +228,7 @@ describe('every refused row says which, what and why', () => {
     const { points, refused } = take(lines.join('\n'));
     expect(points).toHaveLength(MOST_READINGS);
     expect(refused).toHaveLength(5);
-    expect(refused[0]).toBe('Row 20001, a mark holds at most 20000 readings. Leave this one out.');
+    expect(refused[0]).toBe('Row 5001, a mark holds at most 5000 readings. Leave this one out.');
     expect(take('60\t1\t1\n60\t2\t1', { room: 1 }).points).toHaveLength(1);
   });
 

@@ -2,6 +2,7 @@ import { FolderOpen } from 'lucide-react';
 import { type ClipboardEvent, useDeferredValue, useMemo, useState } from 'react';
 import { Button, FileTrigger, Label, Text, TextArea, TextField } from 'react-aria-components';
 import { type Fault, faultText } from '../../../../geometry/job/fault.ts';
+import { MOST_READINGS } from '../../../../geometry/job/mark-schema.ts';
 import { counted } from '../../../../geometry/sheet/figure.ts';
 import { ChoiceField } from '../../../fields/ChoiceField.tsx';
 import { FaultList } from '../../../fields/FaultList.tsx';
@@ -15,7 +16,7 @@ import {
   type FaceColumns,
   isColumnHeading,
 } from '../../../tools/table-columns.ts';
-import { MOST_READINGS, takeReadings } from '../../../tools/table-readings.ts';
+import { takeReadings } from '../../../tools/table-readings.ts';
 import type { Commas } from '../../../tools/table-separator.ts';
 import { useView } from '../../../view/view-store.ts';
 import { liveFace } from '../../../wear/live-faces.ts';
