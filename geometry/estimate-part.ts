@@ -69,9 +69,8 @@ export function estimatePart(part: Part, worn: WornPart, repair: Repair, surveyO
   const faces = part.faces.map((face) => {
     const traces: ReadTrace[] = [];
     const surfaceOf = (mark: Readings) => {
-      const known = surveys.get(mark) ?? surveyOf(face, mark);
-      surveys.set(mark, known);
-      return known?.surface ?? null;
+      if (!surveys.has(mark)) surveys.set(mark, surveyOf(face, mark));
+      return surveys.get(mark)?.surface ?? null;
     };
     const map = replay(face, worn.marks, { surfaceOf, landed, traces });
     return estimateFace(part.id, face, map, traces, repair);

@@ -76,7 +76,10 @@ export function estimate(
     }),
   );
 
-  const moves = readings.flatMap(({ each }) => each.map(({ error }) => error.next?.moves ?? 0));
+  // Where nothing is filled, the next reading tells of metal lost and not of the order.
+  const moves = readings.flatMap(({ each }) =>
+    each.map(({ error }) => (error.filled > 0 ? (error.next?.moves ?? 0) : 0)),
+  );
   const fillError = Math.hypot(...readings.map(({ filled }) => filled));
 
   const balanced = job.rotor && balanceOf(job, job.rotor, parts, readings, filler.density, coat.density);

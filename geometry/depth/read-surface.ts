@@ -112,5 +112,5 @@ function cubic(t: number, a: number, b: number, c: number, d: number): number {
 }
 
 function clamp(value: number, most: number): number {
-  return value < 0 ? 0 : value > most ? most : value;
+  return Math.min(most, Math.max(0, value));
 }

@@ -70,6 +70,17 @@ describe('enough', () => {
     const strict = resultOf([strewn(30)], { readingWorth: 500 }).filler.readings;
     expect(strict).toMatchObject({ isEnough: false, limit: 0.5 });
   });
+  test('readings of what is left to the coat have no say in the order of putty', () => {
+    const shallow = readings('bore', [
+      [0, 3, 0.6],
+      [0.4, 9, 0.7],
+    ]);
+    const alone = resultOf([strewn(120)]);
+    const both = resultOf([strewn(120), shallow]);
+    expect(both.parts[0].readings[1]).toMatchObject({ fillError: 0 });
+    expect(both.parts[0].readings[1].next?.moves).toBeGreaterThan(alone.filler.readings?.moves ?? 0);
+    expect(both.filler.readings?.moves).toBe(alone.filler.readings?.moves);
+  });
   test('the more is read the less the next one tells', () => {
     const moves = [8, 30, 120].map((count) => resultOf([strewn(count)]).filler.readings?.moves ?? 0);
     expect(moves[1]).toBeLessThan(moves[0]);

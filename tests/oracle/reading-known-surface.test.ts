@@ -8,20 +8,10 @@ import { measured } from '../../geometry/job/measured.ts';
 import { readJob } from '../../geometry/job/read-job.ts';
 import { toGridPoint } from '../../geometry/part/face.ts';
 import { type FacePoint, type Mm, type Mm3, TURN } from '../../geometry/units.ts';
+import { franke } from '../geometry/depth/kriging/fields.ts';
 import { job, plate } from '../geometry/made.ts';
 import { between, type Chance, seeded } from './random-field.ts';
 import { calibration, placesOn, readingsAt, type Trial } from './readings-on-plate.ts';
-
-/** Franke's test function on the unit square: R. Franke, A critical comparison of some methods for interpolation of scattered data, NPS-53-79-003, 1979. */
-function franke(x: number, y: number): number {
-  const [p, q] = [9 * x, 9 * y];
-  return (
-    0.75 * Math.exp(-((p - 2) ** 2 + (q - 2) ** 2) / 4) +
-    0.75 * Math.exp(-((p + 1) ** 2) / 49 - (q + 1) / 10) +
-    0.5 * Math.exp(-((p - 7) ** 2 + (q - 3) ** 2) / 4) -
-    0.2 * Math.exp(-((p - 4) ** 2) - (q - 7) ** 2)
-  );
-}
 
 /** Its integral over the unit square, by quadrature. */
 const FRANKE = 0.40696959;
