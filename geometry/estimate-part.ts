@@ -6,7 +6,7 @@ import { replay } from './depth/replay.ts';
 import type { Survey } from './depth/survey.ts';
 import { decideFill, type FillMap, isListed } from './fill/fill-map.ts';
 import type { Region } from './fill/region.ts';
-import type { Mark, Readings, Repair, WornPart } from './job/job.ts';
+import type { Job, Mark, Readings, WornPart } from './job/job.ts';
 import { added, combined, lostMetal, metalOf } from './moments/integrate.ts';
 import { sharedMetal } from './moments/shared-metal.ts';
 import { type Tally, tallyFace } from './moments/tally.ts';
@@ -63,7 +63,12 @@ export interface FaceEstimate {
 export type SurveyOf = (face: Face, mark: Readings) => Survey | null;
 
 /** Everything one part asks for: its marks replayed, its regions decided, its metal added up with corners counted once. */
-export function estimatePart(part: Part, worn: WornPart, repair: Repair, surveyOf: SurveyOf): PartEstimate {
+export function estimatePart(
+  part: Part,
+  worn: WornPart,
+  { repair, filler }: Pick<Job, 'repair' | 'filler'>,
+  surveyOf: SurveyOf,
+): PartEstimate {
   const landed = new Set<Mark>();
   const surveys = new Map<Readings, Survey | null>();
   const faces = part.faces.map((face) => {
@@ -73,7 +78,7 @@ export function estimatePart(part: Part, worn: WornPart, repair: Repair, surveyO
       return surveys.get(mark)?.surface ?? null;
     };
     const map = replay(face, worn.marks, { surfaceOf, landed, traces });
-    return estimateFace(part.id, face, map, traces, repair);
+    return estimateFace(part.id, face, map, traces, { repair, filler });
   });
   const coated = faces.filter((face) => face.coated);
   const shared = part.corners.map((corner) => sharedAt(corner, faces));
@@ -107,11 +112,11 @@ function estimateFace(
   face: Face,
   map: DepthMap,
   traces: readonly ReadTrace[],
-  repair: Repair,
+  { repair, filler }: Pick<Job, 'repair' | 'filler'>,
 ): FaceEstimate {
   const reach = deepestOf(map);
   const fill = decideFill(part, face, map, repair);
-  const tally = tallyFace(face, map, fill);
+  const tally = tallyFace(face, map, fill, filler.mostBuild);
   return {
     face,
     map,

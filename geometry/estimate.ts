@@ -10,13 +10,17 @@ import { cautions } from './material/cautions.ts';
 import { type CoatNeed, coatNeed } from './material/coat.ts';
 import { type FillerNeed, type FillRun, fillerNeed } from './material/filler.ts';
 import { type ReadingEnough, readingEnough } from './material/reading-enough.ts';
+import { adviceWarnings, type PuttyAdvice, puttyAdvice } from './material/severity.ts';
 import { materialWarnings } from './material/warnings.ts';
 import { runBins } from './moments/fill-run.ts';
 import { partOf } from './part/part-of.ts';
 import { middleOf, solidVolume } from './part/solid.ts';
 import { wrapWarnings } from './part/wrap.ts';
+import { type ClimateVerdict, climateWarnings, judgeClimate } from './plan/climate.ts';
+import type { DayPlan } from './plan/day-plan.ts';
+import { type DayWork, planDay } from './plan/plan-day.ts';
 import { readingWarnings } from './reading-warnings.ts';
-import type { Density, Mm, Mm3 } from './units.ts';
+import type { Celsius, Density, Mm, Mm3 } from './units.ts';
 
 /** Every stage's answer in our own units, the maps included, so that a screen can draw any of them. */
 export interface Estimate {
@@ -32,9 +36,27 @@ export interface Estimate {
   readonly enough: ReadingEnough | null;
   /** null when the job asks for no balance. */
   readonly balance: Balance | null;
+  /** Which class of putty the service asks for; null when the job does not say enough of it. */
+  readonly advice: PuttyAdvice | null;
+  /** null when air, surface and humidity are not all known. */
+  readonly climate: ClimateVerdict | null;
+  /** No steps when there is nothing to fill and nothing to coat. */
+  readonly day: DayPlan;
+  /** The same job with the part at other temperatures. */
+  readonly elsewhere: readonly DayElsewhere[];
   readonly warnings: readonly Warning[];
   readonly cautions: readonly Caution[];
 }
+
+/** What the day comes to in a colder or a warmer shop. */
+export interface DayElsewhere {
+  readonly surface: Celsius;
+  readonly mixes: number;
+  readonly day: DayPlan;
+}
+
+/** Shops in winter and in summer. */
+const ELSEWHERE: readonly Celsius[] = [10, 30];
 
 /**
  * The whole estimate of a job: each stage called once, in the order the data goes.
@@ -46,27 +68,25 @@ export function estimate(
   job: Job,
   { cell = null, surveyOf = survey }: { readonly cell?: Mm | null; readonly surveyOf?: SurveyOf } = {},
 ): Estimate {
-  const parts = job.parts.map((worn) => estimatePart(partOf(worn, cell), worn, job.repair, surveyOf));
+  const parts = job.parts.map((worn) => estimatePart(partOf(worn, cell), worn, job, surveyOf));
   const faces = parts.flatMap((part) => part.faces);
 
-  const filler = fillerNeed(
-    {
-      netVolume: sum(parts, (part) => part.filled.volume),
-      filledArea: sum(faces, (face) => face.filledArea),
-      deepestFill: Math.max(0, ...faces.map((face) => face.tally.deepestFill)),
-      runs: parts.flatMap(fillRuns),
-    },
-    job.filler,
-    job.repair,
-    job.surface,
-  );
+  const demand = {
+    netVolume: sum(parts, (part) => part.filled.volume),
+    filledArea: sum(faces, (face) => face.filledArea),
+    deepestFill: Math.max(0, ...faces.map((face) => face.tally.deepestFill)),
+    runs: fillRuns(parts),
+  };
   const coated = faces.filter((face) => face.coated);
-  const coat = coatNeed(
-    { area: sum(coated, ({ face }) => face.area), leftVolume: sum(parts, ({ left }) => left.volume) },
-    job.coat,
-    job.repair,
-    job.surface,
-  );
+  const coating = {
+    area: sum(coated, ({ face }) => face.area),
+    leftVolume: sum(parts, ({ left }) => left.volume),
+  };
+  const fillerAt = (surface: Celsius | null) => fillerNeed(demand, job.filler, job.repair, surface);
+  const coatAt = (surface: Celsius | null) =>
+    coatNeed(coating, job.coat, job.repair, surface, job.plan.coatRate);
+  const filler = fillerAt(job.surface);
+  const coat = coatAt(job.surface);
 
   const readings = parts.map((part, i) =>
     estimateReadings(part, {
@@ -82,6 +102,21 @@ export function estimate(
   );
   const fillError = Math.hypot(...readings.map(({ filled }) => filled));
 
+  const advice = job.service && puttyAdvice(job.service);
+  const climate = judgeClimate(job.climate, [
+    ...(filler.volume > 0 ? [{ what: 'putty', material: job.filler }] : []),
+    ...(coat.volume > 0 ? [{ what: 'coat', material: job.coat }] : []),
+  ]);
+  const day = planDay(dayWork(job, parts, filler, coat), job.plan);
+  const elsewhere = ELSEWHERE.map((surface): DayElsewhere => {
+    const need = fillerAt(surface);
+    return {
+      surface,
+      mixes: need.batches.length,
+      day: planDay(dayWork(job, parts, need, coatAt(surface)), job.plan),
+    };
+  });
+
   const balanced = job.rotor && balanceOf(job, job.rotor, parts, readings, filler.density, coat.density);
 
   return {
@@ -93,6 +128,10 @@ export function estimate(
     fillError,
     enough: fillError > 0 ? readingEnough(Math.max(...moves), job.filler, job.repair, filler.density) : null,
     balance: balanced,
+    advice,
+    climate,
+    day,
+    elsewhere,
     warnings: [
       ...job.unsupported.map(notWorkedOut),
       ...job.parts.flatMap((part) => (part.kind === 'impeller' ? wrapWarnings(part) : [])),
@@ -111,6 +150,8 @@ export function estimate(
         filler,
         coat,
       ),
+      ...adviceWarnings(advice, job.filler.largestGrain, demand.deepestFill),
+      ...climateWarnings(job.climate, climate),
     ],
     cautions: cautions({ mixes: filler.volume > 0 || coat.volume > 0, fills: filler.volume > 0 }),
   };
@@ -150,8 +191,30 @@ function balanceOf(
   });
 }
 
-function fillRuns(part: PartEstimate): FillRun[] {
-  return part.faces.map(({ face, tally }) => ({ part: part.id, face: face.name, ...runBins(face, tally) }));
+function dayWork(job: Job, parts: readonly PartEstimate[], filler: FillerNeed, coat: CoatNeed): DayWork {
+  return {
+    parts: parts.map(({ id, part }) => ({ id, tips: part.body.kind === 'impeller' })),
+    filler,
+    mixTime: job.filler.mixTime,
+    coatMixTime: job.coat.mixTime,
+    coat,
+  };
+}
+
+/** Layer by layer: what lies deepest goes on every part before any of them gets the next. */
+function fillRuns(parts: readonly PartEstimate[]): FillRun[] {
+  const faces = parts.flatMap(({ id, faces }) => faces.map(({ face, tally }) => ({ id, face, tally })));
+  const passes = Math.max(0, ...faces.map(({ tally }) => tally.layers.length));
+  return Array.from({ length: passes }, (_, i) =>
+    faces.flatMap(({ id, face, tally: { layers } }): FillRun[] => {
+      // Faces that take fewer layers join in at the last ones.
+      const layer = layers.at(layers.length - passes + i);
+      const hasOne = layers.length - passes + i >= 0;
+      return hasOne && layer !== undefined
+        ? [{ part: id, face: face.name, pass: i + 1, ...runBins(face, layer) }]
+        : [];
+    }),
+  ).flat();
 }
 
 function wallWarnings(part: PartEstimate, worn: WornPart): Warning[] {

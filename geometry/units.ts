@@ -18,6 +18,10 @@ export type Rpm = number;
 /** g/mm3; cast iron is about 0.0072. */
 export type Density = number;
 export type Minute = number;
+/** By the clock on the wall of the shop, no zone: `2026-12-01T07:00` (ISO 8601). */
+export type LocalTime = string;
+/** With its distance from UTC: `2026-12-01T07:12:30+01:00` (RFC 3339). */
+export type Instant = string;
 export type Celsius = number;
 /** A share or an allowance, 1 = all of it. */
 export type Fraction = number;

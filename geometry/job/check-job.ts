@@ -1,6 +1,7 @@
 import { checkImpeller } from './check-impeller.ts';
 import { checkMark } from './check-mark.ts';
 import { checkCoat, checkFiller } from './check-material.ts';
+import { checkLog, checkPlan } from './check-plan.ts';
 import { checkPlate } from './check-plate.ts';
 import { checkReference } from './check-reference.ts';
 import { checkRotor } from './check-rotor.ts';
@@ -27,6 +28,8 @@ export function checkJob(job: Job): Fault[] {
     ...checkOverrules(job, parts),
     ...(job.rotor ? checkRotor(job.rotor, parts) : []),
     ...checkClearance(job, parts),
+    ...(job.plan ? checkPlan(job.plan) : []),
+    ...checkLog(job.log ?? []),
   ];
   // A circle of holes says of each hole the same.
   return [...new Map(faults.map((fault) => [faultText(fault), fault])).values()];

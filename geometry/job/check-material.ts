@@ -5,7 +5,11 @@ import type { Readable } from './readable.ts';
 /** What the values of a filler must agree on. */
 export function checkFiller(filler: Readable<FillerFile>): Fault[] {
   const { leastBuild: least, mostBuild: most } = filler;
-  const faults = [...checkParts(filler, 'filler'), ...checkWindow(filler.firmsUp, 'filler.firmsUp')];
+  const faults = [
+    ...checkParts(filler, 'filler'),
+    ...checkWindow(filler.firmsUp, 'filler.firmsUp'),
+    ...checkWindow(filler.surfaceRange, 'filler.surfaceRange'),
+  ];
   if (least != null && most != null && least > most) {
     faults.push({ field: 'filler.leastBuild', found: shown(least), needs: `at most mostBuild ${most}` });
   }
@@ -14,7 +18,11 @@ export function checkFiller(filler: Readable<FillerFile>): Fault[] {
 
 /** What the values of a coat must agree on. */
 export function checkCoat(coat: Readable<CoatFile>): Fault[] {
-  return [...checkParts(coat, 'coat'), ...checkWindow(coat.overcoat, 'coat.overcoat')];
+  return [
+    ...checkParts(coat, 'coat'),
+    ...checkWindow(coat.overcoat, 'coat.overcoat'),
+    ...checkWindow(coat.surfaceRange, 'coat.surfaceRange'),
+  ];
 }
 
 function checkParts(material: Readable<FillerFile> | Readable<CoatFile>, field: string): Fault[] {
@@ -38,7 +46,7 @@ function checkParts(material: Readable<FillerFile> | Readable<CoatFile>, field: 
 }
 
 function checkWindow(
-  window: Readable<NonNullable<FillerFile['firmsUp']>> | null | undefined,
+  window: Readable<{ readonly from: number; readonly to: number }> | null | undefined,
   field: string,
 ): Fault[] {
   if (window?.from == null || window.to == null || window.from <= window.to) return [];

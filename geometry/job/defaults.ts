@@ -60,7 +60,31 @@ export const USUAL_REPAIR: WholeRepair = {
   overrule: [],
 };
 
-/** Of both materials, kJ/mol, where the file gives none (sources: tests/geometry/material/working-time.test.ts). */
+/** Of a kitchen scale, g. */
+export const USUAL_SCALE_STEP = 1;
+
+/** What one fitter brushes, cm2/min (from memory, no source). */
+export const USUAL_COAT_RATE = 400;
+
+/**
+ * Work of the hands, min: what a bench takes that does it now and then (from memory, no source; every shop enters its own).
+ * wash to wipe and dressing hard edges are for one part, dress for one mix.
+ */
+export const USUAL_STEP_TIMES = {
+  wash: 20,
+  blast: 30,
+  blowDown: 5,
+  wipe: 5,
+  flashOff: 10,
+  dress: 8,
+  touchTest: 2,
+  dressHard: 15,
+  check: 20,
+  assemble: 60,
+  test: 30,
+};
+
+/** Of both materials, kJ/mol, where the file gives none (sources: tests/geometry/material/minutes-at.test.ts). */
 export const USUAL_ACTIVATION_ENERGY = 55;
 
 /** `given` with the usual value wherever it leaves a field out. */

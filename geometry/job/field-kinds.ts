@@ -36,6 +36,8 @@ export function oneOf<const Choices extends readonly [string, ...string[]]>(choi
   return z.enum(choices, { error: `${others.join(', ')} or "${last}"` });
 }
 
+export const flag = z.boolean({ error: 'true or false' });
+
 export function text(what: string, longest: number) {
   const error = `${what}, text of at most ${longest} characters`;
   return z.string({ error }).max(longest, { error });
@@ -90,3 +92,27 @@ export const millilitres = quantity('a volume in cm3', { above: 0, most: 1_000_0
 export const money = quantity('a price', { least: 0, most: 1_000_000 });
 
 export const point = pair(coordinate, 'two numbers, [first, second]');
+
+const LOCAL_TIME = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d$/;
+const CLOCK_TIME = /^(?:[01]\d|2[0-3]):[0-5]\d$/;
+const INSTANT =
+  /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d{1,3})?(?:Z|[+-](?:0\d|1[0-4]):[0-5]\d)$/;
+
+/** A day and a time by the clock on the wall of the shop, no zone (ISO 8601): `2026-12-01T07:00`. */
+export const localTime = patterned(LOCAL_TIME, 'a day and a time by the shop clock, "2026-12-01T07:00"');
+/** A time of day by that clock. */
+export const clockTime = patterned(CLOCK_TIME, 'a time of day, "15:30"');
+/** A moment with its distance from UTC (ISO 8601, RFC 3339). */
+export const instant = patterned(INSTANT, 'a moment with its zone, "2026-12-01T07:12:30+01:00"');
+
+function patterned(pattern: RegExp, error: string) {
+  const isDay = (text: string) => !Number.isNaN(Date.parse(text)) && isInMonth(text);
+  const kind = z.string({ error }).regex(pattern, { error });
+  return pattern === CLOCK_TIME ? kind : kind.refine(isDay, { error });
+}
+
+/** Whether the day is in the month: the language's own reader takes 31 February for 3 March. */
+function isInMonth(text: string): boolean {
+  const [year, month, day] = text.slice(0, 10).split('-').map(Number);
+  return day <= new Date(Date.UTC(year, month, 0)).getUTCDate();
+}

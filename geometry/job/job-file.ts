@@ -6,8 +6,15 @@ import { allowance, depth, list, oneOf, percent, point, quantity, record, text }
 import type { markSchema } from './mark-schema.ts';
 import { coatSchema, fillerSchema } from './material-schema.ts';
 import { type impellerSchema, partSchema, type wearPlateSchema } from './part-schema.ts';
+import { logSchema, planSchema } from './plan-schema.ts';
 import type { sectionSchema } from './section-schema.ts';
-import { clearanceSchema, climateSchema, flowTestSchema, rotorSchema } from './service-schema.ts';
+import {
+  clearanceSchema,
+  climateSchema,
+  flowTestSchema,
+  rotorSchema,
+  serviceSchema,
+} from './service-schema.ts';
 import { z } from './zod.ts';
 
 /** The one format this version reads and writes. */
@@ -56,6 +63,11 @@ export const jobSchema = record('a job', {
   rotor: rotorSchema.optional(),
   clearance: clearanceSchema.optional(),
   climate: climateSchema.optional(),
+  service: serviceSchema
+    .optional()
+    .describe('What the pump moves: it says which class of putty stands up to it'),
+  plan: planSchema.optional(),
+  log: logSchema.optional().describe('What was done when'),
   flowTest: flowTestSchema.optional(),
 });
 
@@ -75,6 +87,10 @@ export type SectionFile = Known<z.infer<typeof sectionSchema>>;
 export type FillerFile = Known<z.infer<typeof fillerSchema>>;
 export type CoatFile = Known<z.infer<typeof coatSchema>>;
 export type RepairFile = Known<z.infer<typeof repairSchema>>;
+export type ClimateFile = Known<z.infer<typeof climateSchema>>;
+export type ServiceFile = Known<z.infer<typeof serviceSchema>>;
+export type PlanFile = Known<z.infer<typeof planSchema>>;
+export type LogFile = Known<z.infer<typeof logSchema>>;
 export type OverruleFile = Known<z.infer<typeof overruleSchema>>;
 export type BoltCircleFile = NonNullable<WearPlateFile['boltHoles']>[number];
 export type OutlineFile = NonNullable<WearPlateFile['outline']>;

@@ -9,6 +9,8 @@ import type {
   Fraction,
   Gram,
   GramMm,
+  Instant,
+  LocalTime,
   Minute,
   Mm,
   Mm2,
@@ -28,6 +30,13 @@ export interface Job {
   readonly rotor: Rotor | null;
   /** Surface temperature of the part, null when the job has no climate: times are then those of the reference temperature. */
   readonly surface: Celsius | null;
+  /** The weather in the shop; null when the job does not say. */
+  readonly climate: Climate | null;
+  /** What the pump moves; null when the job does not say. */
+  readonly service: Service | null;
+  readonly plan: PlanChoices;
+  /** What was done, in the order begun. */
+  readonly log: readonly LogEntry[];
   /** What the job asks for and this version does not work out yet; each becomes a warning, none is guessed. */
   readonly unsupported: readonly Unsupported[];
 }
@@ -289,10 +298,27 @@ export interface Filler {
   readonly activationEnergy: number | null;
   /** How long it takes to mix; null when the sheet names none. */
   readonly mixTime: Minute | null;
+  /** When a layer can be dressed, from its end on; null when the sheet does not say. */
+  readonly firmsUp: TimeWindow | null;
+  readonly hard: QuotedTime | null;
   readonly leastBuild: Mm;
   readonly mostBuild: Mm;
   readonly largestGrain: Mm;
   readonly packs: readonly Pack[];
+  readonly scaleStep: Gram;
+  readonly surfaceRange: readonly [Celsius, Celsius] | null;
+}
+
+/** Minutes at the temperature the data sheet states them for. */
+export interface QuotedTime {
+  readonly minutes: Minute;
+  readonly at: Celsius;
+}
+
+export interface TimeWindow {
+  readonly from: Minute;
+  readonly to: Minute;
+  readonly at: Celsius;
 }
 
 /** What one pack holds, by mass or by volume, both parts together. */
@@ -300,6 +326,8 @@ export interface Pack {
   readonly label: string;
   readonly mass: Gram | null;
   readonly volume: Mm3 | null;
+  /** Its nozzle mixes A and B: nothing to weigh. */
+  readonly selfMixing: boolean;
 }
 
 export interface Coat {
@@ -312,11 +340,80 @@ export interface Coat {
   /** One coat, dry. */
   readonly dryFilm: Mm;
   readonly coats: number;
-  readonly workingTime: { readonly minutes: Minute; readonly at: Celsius };
+  readonly workingTime: QuotedTime;
+  /** How long it takes to mix; null when the sheet names none. */
+  readonly mixTime: Minute | null;
+  /** When the next coat can go on, from the end of the last; null when the sheet does not say. */
+  readonly overcoat: TimeWindow | null;
+  readonly hard: QuotedTime | null;
   readonly activationEnergy: number | null;
   /** Height of the blast profile. */
   readonly profile: Mm;
   readonly packs: readonly Pack[];
+  readonly scaleStep: Gram;
+  readonly surfaceRange: readonly [Celsius, Celsius] | null;
+}
+
+export interface Climate {
+  readonly air: Celsius | null;
+  readonly surface: Celsius | null;
+  /** Relative, 1 = saturated. */
+  readonly humidity: Fraction | null;
+  readonly takenAt: LocalTime | null;
+}
+
+/** What the pump moves; what was not said is null. */
+export interface Service {
+  readonly solids: 'none' | 'soft' | 'hard';
+  readonly grains: 'silt' | 'sand' | 'coarse' | null;
+  readonly concentration: 'trace' | 'little' | 'much' | null;
+  readonly shape: 'rounded' | 'angular' | null;
+}
+
+/** How the day is to run. */
+export interface PlanChoices {
+  /** null: minutes count from zero, and no shift or break holds. */
+  readonly start: LocalTime | null;
+  /** Minutes after midnight at which later days begin, and after which no work of the hands is done; null = round the clock. */
+  readonly shift: { readonly from: Minute; readonly to: Minute } | null;
+  /** Every day, minutes after midnight. */
+  readonly breaks: readonly { readonly at: Minute; readonly minutes: Minute }[];
+  /** What this person brushes, mm2/min. */
+  readonly coatRate: number;
+  readonly minutes: StepTimes;
+}
+
+/** How long the work of the hands takes, min. */
+export interface StepTimes {
+  readonly wash: Minute;
+  readonly blast: Minute;
+  readonly blowDown: Minute;
+  readonly wipe: Minute;
+  /** Waiting. */
+  readonly flashOff: Minute;
+  /** Each mix. */
+  readonly dress: Minute;
+  readonly touchTest: Minute;
+  /** Each part. */
+  readonly dressHard: Minute;
+  readonly check: Minute;
+  readonly assemble: Minute;
+  readonly test: Minute;
+}
+
+/** What was done when, as the person at the bench said. */
+export interface LogEntry {
+  /** id of the step in the plan. */
+  readonly step: string;
+  readonly started: Instant;
+  readonly done: Instant | null;
+  readonly massA: Gram | null;
+  readonly massB: Gram | null;
+  /** Batch numbers on the packs; empty when not noted. */
+  readonly packA: string;
+  readonly packB: string;
+  readonly surface: Celsius | null;
+  readonly note: string;
 }
 
 export interface Repair {

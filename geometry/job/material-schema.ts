@@ -3,6 +3,7 @@ import {
   count,
   density,
   depth,
+  flag,
   grams,
   length,
   list,
@@ -32,11 +33,16 @@ const instant = quantity('a time in minutes', { least: 0, most: 100_000 });
 const window = record('a span of time', { from: instant, to: instant, at }).optional().describe('minutes');
 const hard = record('a time', { minutes, at }).optional().describe('Hard enough for service');
 
+const surfaceRange = record('a range of temperature', { from: temperature, to: temperature })
+  .optional()
+  .describe('How warm the part may be when it goes on, degC; not asked when left out');
+
 const packs = list(
   record('a pack', {
     label: text('a label', 100),
     mass: grams.optional().describe('g of both parts together'),
     volume: millilitres.optional().describe('cm3 of both parts together'),
+    selfMixing: flag.optional().describe('A cartridge whose nozzle mixes A and B: nothing to weigh'),
   }),
   'packs',
   0,
@@ -69,6 +75,7 @@ export const fillerSchema = record('a filler', {
   largestGrain: depth.optional().describe('mm'),
   packs,
   scaleStep,
+  surfaceRange,
 }).meta({ id: 'Filler' });
 
 export const coatSchema = record('a coat', {
@@ -82,9 +89,11 @@ export const coatSchema = record('a coat', {
   coats: count('a number of coats', 1, 10),
   workingTime: record('a working time', { minutes, at }),
   overcoat: window,
+  mixTime: minutes.optional().describe('minutes'),
   hard,
   activationEnergy,
   profile: quantity('a height in um', { least: 0, most: 1000 }).describe('Height of the blast profile, um'),
   packs,
   scaleStep,
+  surfaceRange,
 }).meta({ id: 'Coat' });

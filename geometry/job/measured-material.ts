@@ -1,4 +1,4 @@
-import { USUAL_ACTIVATION_ENERGY } from './defaults.ts';
+import { USUAL_ACTIVATION_ENERGY, USUAL_SCALE_STEP } from './defaults.ts';
 import type { Coat, Filler, Pack } from './job.ts';
 import type { CoatFile, FillerFile } from './job-file.ts';
 
@@ -14,10 +14,14 @@ export function measuredFiller(filler: FillerFile): Filler {
     workingTime: { minutes, at, mass: mass ?? null },
     activationEnergy: energy(filler.activationEnergy),
     mixTime: filler.mixTime ?? null,
+    firmsUp: filler.firmsUp ?? null,
+    hard: filler.hard ?? null,
     leastBuild: filler.leastBuild ?? 0,
     mostBuild: filler.mostBuild,
     largestGrain: filler.largestGrain ?? 0,
     packs: (filler.packs ?? []).map(measuredPack),
+    scaleStep: filler.scaleStep ?? USUAL_SCALE_STEP,
+    surfaceRange: measuredRange(filler.surfaceRange),
   };
 }
 
@@ -34,14 +38,23 @@ export function measuredCoat(coat: CoatFile): Coat {
     dryFilm: coat.dryFilm / 1000,
     coats: coat.coats,
     workingTime: { minutes, at },
+    mixTime: coat.mixTime ?? null,
+    overcoat: coat.overcoat ?? null,
+    hard: coat.hard ?? null,
     activationEnergy: energy(coat.activationEnergy),
     profile: coat.profile / 1000,
     packs: (coat.packs ?? []).map(measuredPack),
+    scaleStep: coat.scaleStep ?? USUAL_SCALE_STEP,
+    surfaceRange: measuredRange(coat.surfaceRange),
   };
 }
 
 function perCubicMillimetre(density: number | undefined): number | null {
   return density === undefined ? null : density / 1000;
+}
+
+function measuredRange(range: FillerFile['surfaceRange']): Filler['surfaceRange'] {
+  return range === undefined ? null : [range.from, range.to];
 }
 
 /** null is an answer of its own: the workshop rule. */
@@ -54,5 +67,6 @@ function measuredPack(pack: NonNullable<FillerFile['packs']>[number]): Pack {
     label: pack.label,
     mass: pack.mass ?? null,
     volume: pack.volume === undefined ? null : pack.volume * 1000,
+    selfMixing: pack.selfMixing ?? false,
   };
 }

@@ -4,6 +4,7 @@ import type { JobFile, PartFile, RepairFile } from './job-file.ts';
 import { measuredImpeller } from './measured-impeller.ts';
 import { measuredMark, pointOn } from './measured-mark.ts';
 import { measuredCoat, measuredFiller } from './measured-material.ts';
+import { measuredClimate, measuredLog, measuredPlan, measuredService } from './measured-plan.ts';
 import { measuredPlate } from './measured-plate.ts';
 import { measuredRotor } from './measured-rotor.ts';
 
@@ -28,6 +29,10 @@ export function measured(file: JobFile): Job {
     repair: measuredRepair(file.repair, file.parts),
     rotor: file.rotor === undefined ? null : measuredRotor(file.rotor),
     surface: file.climate?.surface ?? null,
+    climate: file.climate === undefined ? null : measuredClimate(file.climate),
+    service: file.service === undefined ? null : measuredService(file.service),
+    plan: measuredPlan(file.plan),
+    log: measuredLog(file.log ?? []),
     unsupported: [...unsupported, ...unsupportedSections(file)],
   };
 }
@@ -67,15 +72,9 @@ function measuredRepair(file: RepairFile | undefined, parts: readonly PartFile[]
 }
 
 function unsupportedSections(file: JobFile): Unsupported[] {
-  const { clearance, flowTest, climate } = file;
+  const { clearance, flowTest } = file;
   const sections: Unsupported[] = [];
   if (clearance !== undefined) sections.push({ field: 'clearance', what: 'the running clearance' });
-  if (climate?.air !== undefined || climate?.humidity !== undefined) {
-    sections.push({
-      field: 'climate',
-      what: 'the dew point and whether the weather is fit (the surface temperature is used)',
-    });
-  }
   if (flowTest !== undefined) sections.push({ field: 'flowTest', what: 'the flow test' });
   return sections;
 }

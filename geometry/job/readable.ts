@@ -18,6 +18,8 @@ const LISTS_OF_OBJECTS: ReadonlySet<PropertyKey> = new Set([
   'overrule',
   'runs',
   'corrections',
+  'breaks',
+  'log',
 ]);
 
 /**

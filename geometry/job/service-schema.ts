@@ -7,6 +7,7 @@ import {
   kindNeeds,
   length,
   list,
+  localTime,
   money,
   oneOf,
   pair,
@@ -100,6 +101,21 @@ export const climateSchema = record('the climate', {
   air: temperature.optional().describe('degC'),
   surface: temperature.optional().describe('Of the part, degC'),
   humidity: quantity('a relative humidity in %', { least: 0, most: 100 }).optional().describe('%'),
+  takenAt: localTime.optional().describe('When the three were read'),
+});
+
+/** What the pump moves, in the words a fitter can answer in. */
+export const serviceSchema = record('the service', {
+  solids: oneOf(['none', 'soft', 'hard']).describe(
+    'What is carried along; soft: wood, peel, sludge; hard: sand, grit, scale',
+  ),
+  grains: oneOf(['silt', 'sand', 'coarse'])
+    .optional()
+    .describe('silt: not felt between the fingers; sand: felt, under 2 mm; coarse: 2 mm and more'),
+  concentration: oneOf(['trace', 'little', 'much'])
+    .optional()
+    .describe('By weight. trace: clear water with some; little: cloudy, under 5 %; much: 5 % and more'),
+  shape: oneOf(['rounded', 'angular']).optional(),
 });
 
 const testPoint = record('a point of the test', {

@@ -1,11 +1,16 @@
 import type { Coat, Repair } from '../job/job.ts';
 import type { Celsius, Density, Fraction, Gram, Minute, Mm, Mm2, Mm3 } from '../units.ts';
+import { batchCount } from './batch.ts';
+import { minutesAt, windowAt } from './minutes-at.ts';
 import { mixedDensity, type Portion, portionsOf } from './mix.ts';
-import { type PackCount, packsFor } from './pack.ts';
-import { workingTimeAt } from './working-time.ts';
+import { areSelfMixing, type PackCount, packsFor } from './pack.ts';
+import { type WeighedOut, weighOut } from './weigh-out.ts';
 
 /** A blast profile takes two thirds of its height in material. Common practice: 75 um takes 50 cm3/m2. */
 const PROFILE_SHARE: Fraction = 2 / 3;
+
+/** More mixes of one coat than anyone would make; then they are larger than the working time allows, and the estimate warns. */
+export const MOST_MIXES = 200;
 
 export interface CoatDemand {
   /** Nominal area of the coated faces. */
@@ -32,6 +37,11 @@ export interface CoatNeed {
   readonly partB: Portion;
   /** At the surface temperature. */
   readonly workingTime: Minute;
+  /** When the next coat can go on, from the end of the last; null when the data sheet does not say. */
+  readonly overcoat: { readonly from: Minute; readonly to: Minute } | null;
+  readonly hard: Minute | null;
+  /** Every pack to buy mixes itself: nothing to weigh. */
+  readonly selfMixing: boolean;
   readonly packs: readonly PackCount[];
 }
 
@@ -40,25 +50,64 @@ export interface CoatLayer {
   readonly volume: Mm3;
   readonly partA: Portion;
   readonly partB: Portion;
+  /** Equal mixes, each brushed out within the working time. */
+  readonly mixes: readonly CoatMix[];
+}
+
+/** One mix of a coat. */
+export interface CoatMix {
+  readonly number: number;
+  readonly volume: Mm3;
+  readonly partA: Portion;
+  readonly partB: Portion;
+  /** How long it takes to brush out, mixing apart. */
+  readonly placing: Minute;
+  /** null when a cartridge mixes it, or when the scale is too coarse for so small a mix. */
+  readonly weigh: WeighedOut | null;
 }
 
 /**
  * How much coat to mix and to buy: [coats x dry film x area + left wear + 2/3 profile x area] / solids, then waste on top.
  * The first coat fills the profile and the left wear, once; without a coat there is nothing to fill them with.
+ * @param coatRate  what this person brushes, mm2/min: a mix is no larger than what the working time lets one brush
  * Source: film and solids by volume, ISO 3233 (what solids by volume means); tests/geometry/material/coat.test.ts
  */
-export function coatNeed(demand: CoatDemand, coat: Coat, repair: Repair, surface: Celsius | null): CoatNeed {
+export function coatNeed(
+  demand: CoatDemand,
+  coat: Coat,
+  repair: Repair,
+  surface: Celsius | null,
+  coatRate: number,
+): CoatNeed {
   const density = mixedDensity(coat);
   const film = (coat.dryFilm * demand.area) / coat.solidsByVolume;
   const once = (demand.leftVolume + PROFILE_SHARE * coat.profile * demand.area) / coat.solidsByVolume;
   const netVolume = coat.coats > 0 ? coat.coats * film + once : 0;
   const withWaste = 1 + repair.coatWaste;
   const volume = netVolume * withWaste;
+  const { activationEnergy } = coat;
+  const workingTime = minutesAt(coat.workingTime, activationEnergy, surface);
+  const packs = packsFor(volume, coat.packs, density);
+  const selfMixing = areSelfMixing(packs, coat.packs);
+  const brushing = demand.area / coatRate;
   const perCoat = volume > 0 ? Array.from({ length: coat.coats }, (_, i) => layer(i)) : [];
 
   function layer(i: number): CoatLayer {
     const mixed = (i === 0 ? film + once : film) * withWaste;
-    return { number: i + 1, volume: mixed, ...portionsOf(coat, mixed) };
+    return { number: i + 1, volume: mixed, ...portionsOf(coat, mixed), mixes: mixesOf(mixed) };
+  }
+
+  function mixesOf(volume: Mm3): CoatMix[] {
+    const count = Math.min(MOST_MIXES, batchCount(brushing, workingTime));
+    const each = volume / count;
+    const largest = (volume / brushing) * workingTime;
+    return Array.from({ length: count }, (_, i) => ({
+      number: i + 1,
+      volume: each,
+      ...portionsOf(coat, each),
+      placing: brushing / count,
+      weigh: selfMixing ? null : weighOut(coat, each, largest, coat.scaleStep),
+    }));
   }
 
   return {
@@ -71,7 +120,10 @@ export function coatNeed(demand: CoatDemand, coat: Coat, repair: Repair, surface
     perCoat,
     wetFilm: coat.dryFilm / coat.solidsByVolume,
     ...portionsOf(coat, volume),
-    workingTime: workingTimeAt(coat.workingTime, coat.activationEnergy, surface),
-    packs: packsFor(volume, coat.packs, density),
+    workingTime,
+    overcoat: coat.overcoat && windowAt(coat.overcoat, activationEnergy, surface),
+    hard: coat.hard && minutesAt(coat.hard, activationEnergy, surface),
+    selfMixing,
+    packs,
   };
 }

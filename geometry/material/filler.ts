@@ -1,14 +1,17 @@
 import type { Filler, Repair } from '../job/job.ts';
 import type { Celsius, Density, Gram, Minute, Mm, Mm2, Mm3 } from '../units.ts';
 import { type Batch, equalBatches } from './batch.ts';
+import { minutesAt, windowAt } from './minutes-at.ts';
 import { mixedDensity, type Portion, portionsOf } from './mix.ts';
-import { type PackCount, packsFor } from './pack.ts';
-import { workingTimeAt } from './working-time.ts';
+import { areSelfMixing, type PackCount, packsFor } from './pack.ts';
+import { type WeighedOut, weighOut } from './weigh-out.ts';
 
 /** How filler is shared out along a face: equal-width bins along one coordinate with the fill volume in each. */
 export interface FillRun {
   readonly part: string;
   readonly face: string;
+  /** 1 = laid first; what a second layer needs stands in a run of its own, after all of the first. */
+  readonly pass: number;
   /** The coordinate the bins run along; `closed` when it is an angle that runs the whole turn. */
   readonly along: 'first' | 'second';
   readonly closed: boolean;
@@ -26,8 +29,16 @@ export interface FillDemand {
   readonly netVolume: Mm3;
   readonly filledArea: Mm2;
   readonly deepestFill: Mm;
-  /** In the order parts, faces. */
+  /** In the order passes, parts, faces. */
   readonly runs: readonly FillRun[];
+}
+
+/** A batch as it comes off the scale. */
+export interface WeighedBatch extends Batch {
+  /** How long it takes to fill and level, mixing apart. */
+  readonly placing: Minute;
+  /** null when a cartridge mixes it, or when the scale is too coarse for so small a mix. */
+  readonly weigh: WeighedOut | null;
 }
 
 export interface FillerNeed {
@@ -42,9 +53,14 @@ export interface FillerNeed {
   readonly passes: number;
   /** At the surface temperature. */
   readonly workingTime: Minute;
+  /** When a layer can be dressed, from its end on; null when the data sheet does not say. */
+  readonly firmsUp: { readonly from: Minute; readonly to: Minute } | null;
+  readonly hard: Minute | null;
+  /** Every pack to buy mixes itself: nothing to weigh. */
+  readonly selfMixing: boolean;
   /** The most to mix at once. */
   readonly largestBatch: Mm3;
-  readonly batches: readonly Batch[];
+  readonly batches: readonly WeighedBatch[];
   readonly packs: readonly PackCount[];
 }
 
@@ -67,8 +83,11 @@ export function fillerNeed(
 ): FillerNeed {
   const density = mixedDensity(filler);
   const volume = (demand.netVolume + repair.overbuild * demand.filledArea) * (1 + repair.fillerWaste);
-  const workingTime = workingTimeAt(filler.workingTime, filler.activationEnergy, surface);
+  const workingTime = minutesAt(filler.workingTime, filler.activationEnergy, surface);
   const placed = workingTime * repair.applicationRate;
+  const { activationEnergy } = filler;
+  const packs = packsFor(volume, filler.packs, density);
+  const selfMixing = areSelfMixing(packs, filler.packs);
   const quotedMass = filler.workingTime.mass;
   const largestBatch = quotedMass === null ? placed : Math.min(placed, quotedMass / density);
   return {
@@ -80,8 +99,15 @@ export function fillerNeed(
     passes: volume > 0 ? passesFor(demand.deepestFill, filler.mostBuild) : 0,
     workingTime,
     largestBatch,
-    batches: equalBatches(volume, largestBatch, workingTime, filler, demand.runs),
-    packs: packsFor(volume, filler.packs, density),
+    firmsUp: filler.firmsUp && windowAt(filler.firmsUp, activationEnergy, surface),
+    hard: filler.hard && minutesAt(filler.hard, activationEnergy, surface),
+    selfMixing,
+    batches: equalBatches(volume, largestBatch, workingTime, filler, demand.runs).map((batch) => ({
+      ...batch,
+      placing: batch.volume / repair.applicationRate,
+      weigh: selfMixing ? null : weighOut(filler, batch.volume, largestBatch, filler.scaleStep),
+    })),
+    packs,
   };
 }
 

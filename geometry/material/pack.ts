@@ -35,6 +35,12 @@ export function packsFor(need: Mm3, packs: readonly Pack[], density: Density): P
     .map(({ label, count }) => ({ label, count }));
 }
 
+/** Whether all of the packs to buy mix A and B by themselves. */
+export function areSelfMixing(toBuy: readonly PackCount[], packs: readonly Pack[]): boolean {
+  const mixes = (label: string) => packs.find((pack) => pack.label === label)?.selfMixing === true;
+  return toBuy.length > 0 && toBuy.every(({ label }) => mixes(label));
+}
+
 /** Distinct sizes, largest first; of two packs that hold the same the first one listed counts. */
 function packSizes(packs: readonly Pack[], density: Density) {
   const sizes: { readonly index: number; readonly label: string; readonly size: Mm3 }[] = [];

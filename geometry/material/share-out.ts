@@ -8,6 +8,8 @@ export interface Cover {
   /** From and to; an angle runs counter-clockwise and may pass a whole turn. */
   readonly first: readonly [number, number];
   readonly second: readonly [number, number];
+  /** 1 = laid first. More than one where the fill is deeper than a layer may be. */
+  readonly pass: number;
 }
 
 /** Pieces smaller than this share of a batch are float dust where a batch ends on the edge of a bin. */
@@ -84,6 +86,7 @@ function asCover(run: FillRun, { begin, end, from, to }: Stretch): Cover {
   return {
     part: run.part,
     face: run.face,
+    pass: run.pass,
     first: run.along === 'first' ? along : across,
     second: run.along === 'first' ? across : along,
   };

@@ -5,15 +5,27 @@
 import type { Estimate } from '../estimate.ts';
 import type { FaceEstimate } from '../estimate-part.ts';
 import type { Caution } from '../job/warning.ts';
-import type { Batch } from '../material/batch.ts';
+import type { CoatMix } from '../material/coat.ts';
+import type { WeighedBatch } from '../material/filler.ts';
 import type { Portion } from '../material/mix.ts';
 import type { PackCount } from '../material/pack.ts';
+import type { PuttyAdvice } from '../material/severity.ts';
 import type { Cover } from '../material/share-out.ts';
+import type { WeighedOut } from '../material/weigh-out.ts';
 import { type Weighing, weighingOf } from '../material/weighing.ts';
 import type { Coordinate } from '../part/face.ts';
+import type { ClimateVerdict } from '../plan/climate.ts';
 import { type Deg, type FacePoint, type Rad, TURN, toDegrees, wrapTurn } from '../units.ts';
 import { type BalanceResult, balanceResult } from './balance-result.ts';
 import { balanceCautions } from './balance-text.ts';
+import {
+  type DayResult,
+  dayResult,
+  type LogResult,
+  logResult,
+  type PlanStepResult,
+  planResult,
+} from './day-result.ts';
 import { deepFinite } from './deep-finite.ts';
 import { type EnoughResult, enoughResult, type ReadingsResult, readingsResult } from './readings-result.ts';
 
@@ -24,8 +36,14 @@ export interface Result {
   /** null when the job asks for none. */
   readonly balance: BalanceResult | null;
   readonly clearance: null;
-  readonly climate: null;
-  readonly plan: readonly never[];
+  /** null when air, surface and humidity are not all known. */
+  readonly climate: ClimateVerdict | null;
+  /** Which class of putty the service asks for; null when the job does not say enough of it. */
+  readonly advice: PuttyAdvice | null;
+  /** By start; no steps when there is nothing to do. */
+  readonly plan: readonly PlanStepResult[];
+  readonly day: DayResult;
+  readonly log: readonly LogResult[];
   readonly flowTest: null;
   readonly warnings: readonly WarningResult[];
   readonly cautions: readonly Caution[];
@@ -88,6 +106,11 @@ export interface FillerResult {
   readonly partB: Portion;
   readonly passes: number;
   readonly workingTime: number;
+  /** At the part's temperature; null when the data sheet does not say. */
+  readonly firmsUp: { readonly from: number; readonly to: number } | null;
+  readonly hard: number | null;
+  /** Every pack to buy mixes itself: nothing to weigh. */
+  readonly selfMixing: boolean;
   readonly largestBatch: number;
   readonly batches: readonly BatchResult[];
   readonly packs: readonly PackCount[];
@@ -102,8 +125,12 @@ export interface BatchResult {
   readonly volume: number;
   readonly partA: Portion;
   readonly partB: Portion;
-  /** From the start of mixing until the last of it is in place. */
+  /** The working time. */
   readonly minutes: number;
+  /** How long it takes to fill and level, mixing apart. */
+  readonly placing: number;
+  /** For the scale; null when a cartridge mixes it, or when the scale is too coarse for so small a mix. */
+  readonly weigh: WeighedOut | null;
   /** Angle ranges run counter-clockwise from the first to the second value, past 360 when the second is the smaller. */
   readonly covers: readonly Cover[];
 }
@@ -118,13 +145,45 @@ export interface CoatResult {
   readonly density: number;
   /** Volume to mix for each coat. */
   readonly perCoat: readonly number[];
+  readonly layers: readonly CoatLayerResult[];
+  /** Nominal area and volume of mix, by face. */
+  readonly faces: readonly {
+    readonly part: string;
+    readonly face: string;
+    readonly area: number;
+    readonly volume: number;
+  }[];
+  /** The waste as a share of what is mixed: p on top of the need is p / (1 + p) of the mix. */
+  readonly lostShare: number;
+  /** Teeth of a wet film comb in steps of 25 um: the last that is wetted and the first that stays dry. */
+  readonly comb: { readonly wet: number; readonly dry: number };
   /** um. */
   readonly wetFilm: number;
   readonly partA: Portion;
   readonly partB: Portion;
   readonly workingTime: number;
+  readonly overcoat: { readonly from: number; readonly to: number } | null;
+  readonly hard: number | null;
+  readonly selfMixing: boolean;
   readonly packs: readonly PackCount[];
   readonly weighing: Weighing | null;
+}
+
+export interface CoatLayerResult {
+  readonly number: number;
+  readonly volume: number;
+  readonly partA: Portion;
+  readonly partB: Portion;
+  readonly mixes: readonly CoatMixResult[];
+}
+
+export interface CoatMixResult {
+  readonly number: number;
+  readonly volume: number;
+  readonly partA: Portion;
+  readonly partB: Portion;
+  readonly placing: number;
+  readonly weigh: WeighedOut | null;
 }
 
 export interface WarningResult {
@@ -161,6 +220,9 @@ export function toResult(estimate: Estimate): Result {
       partB: portionResult(filler.partB),
       passes: filler.passes,
       workingTime: filler.workingTime,
+      firmsUp: filler.firmsUp,
+      hard: filler.hard,
+      selfMixing: filler.selfMixing,
       largestBatch: filler.largestBatch / MM3_PER_CM3,
       batches: filler.batches.map((batch) => batchResult(batch, faces)),
       packs: filler.packs,
@@ -175,17 +237,30 @@ export function toResult(estimate: Estimate): Result {
       mass: coat.mass,
       density: coat.density * MM3_PER_CM3,
       perCoat: coat.perCoat.map(({ volume }) => volume / MM3_PER_CM3),
+      layers: coat.perCoat.map((layer) => ({
+        ...mixResult(layer),
+        mixes: layer.mixes.map((mix) => ({ ...mixResult(mix), placing: mix.placing, weigh: mix.weigh })),
+      })),
+      faces: coatFaces(estimate),
+      lostShare: job.repair.coatWaste / (1 + job.repair.coatWaste),
+      comb: combTeeth(coat.wetFilm * UM_PER_MM),
       wetFilm: coat.wetFilm * UM_PER_MM,
       partA: portionResult(coat.partA),
       partB: portionResult(coat.partB),
       workingTime: coat.workingTime,
+      overcoat: coat.overcoat,
+      hard: coat.hard,
+      selfMixing: coat.selfMixing,
       packs: coat.packs,
       weighing: weighingOf(job.coat),
     },
     balance,
     clearance: null,
-    climate: null,
-    plan: [],
+    climate: estimate.climate,
+    advice: estimate.advice,
+    plan: planResult(estimate),
+    day: dayResult(estimate),
+    log: logResult(job),
     flowTest: null,
     warnings: estimate.warnings.map(({ code, field, text }) =>
       field === null ? { code, text } : { code, field, text },
@@ -249,13 +324,53 @@ function portionResult({ volume, mass }: Portion): Portion {
   return { volume: volume / MM3_PER_CM3, mass };
 }
 
-function batchResult(batch: Batch, faces: ReadonlyMap<string, FaceEstimate>): BatchResult {
+function mixResult({ number, volume, partA, partB }: Pick<CoatMix, 'number' | 'volume' | 'partA' | 'partB'>) {
+  return {
+    number,
+    volume: volume / MM3_PER_CM3,
+    partA: portionResult(partA),
+    partB: portionResult(partB),
+  };
+}
+
+/** Film and profile by the area of each face; wear that is left to the coat by where it lies. Corners that two faces share are counted on both. */
+function coatFaces({ parts, coat, job }: Estimate): CoatResult['faces'] {
+  const coated = parts.flatMap(({ id, faces }) =>
+    faces.filter((face) => face.coated).map((face) => ({ part: id, ...face })),
+  );
+  const left = coated.reduce((sum, face) => sum + face.left.volume, 0);
+  const share = (1 + job.repair.coatWaste) / job.coat.solidsByVolume;
+  return coated.map(({ part, face, left: own }) => {
+    const alike = coat.volume - coat.leftVolume * share;
+    const volume =
+      (alike * face.area) / coat.area + (left > 0 ? (own.volume / left) * coat.leftVolume * share : 0);
+    return {
+      part,
+      face: face.name,
+      area: face.area / MM2_PER_CM2,
+      volume: coat.volume > 0 ? volume / MM3_PER_CM3 : 0,
+    };
+  });
+}
+
+/** Steps of the teeth of a comb; finer ones exist, this is the common one. */
+const COMB_STEP = 25;
+
+/** @param film  wet, um */
+function combTeeth(film: number): CoatResult['comb'] {
+  const wet = Math.floor(film / COMB_STEP + 1e-9) * COMB_STEP;
+  return { wet, dry: wet + COMB_STEP };
+}
+
+function batchResult(batch: WeighedBatch, faces: ReadonlyMap<string, FaceEstimate>): BatchResult {
   return {
     number: batch.number,
     volume: batch.volume / MM3_PER_CM3,
     partA: portionResult(batch.partA),
     partB: portionResult(batch.partB),
     minutes: batch.minutes,
+    placing: batch.placing,
+    weigh: batch.weigh,
     covers: batch.covers.map((cover) => {
       const [first, second] = (faces.get(`${cover.part}:${cover.face}`) ?? faceNamed([], cover.face)).face
         .coordinates;

@@ -13,6 +13,7 @@ import type { Face } from '../../geometry/part/face.ts';
 import { impeller } from '../../geometry/part/impeller.ts';
 import { wearPlate } from '../../geometry/part/wear-plate.ts';
 import { TURN, toRadians } from '../../geometry/units.ts';
+import { COAT, FILLER, NOTHING_PLANNED } from './material/generic-materials.ts';
 
 /** A usual plate: 320 / 120 mm, six holes of 14 mm on 290 mm. */
 export const ROUND: RoundPlate = {
@@ -120,34 +121,8 @@ export function job(
     title: '',
     notes: '',
     parts: [plate(shape, marks)],
-    filler: {
-      name: 'filler',
-      density: 0.0023,
-      ratioByVolume: [2, 1],
-      densityA: 0.0024,
-      densityB: 0.0021,
-      workingTime: { minutes: 20, at: 25, mass: 300 },
-      activationEnergy: 55,
-      mixTime: 2,
-      leastBuild: 0.5,
-      mostBuild: 10,
-      largestGrain: 0.1,
-      packs: [{ label: 'kit', mass: 1000, volume: null }],
-    },
-    coat: {
-      name: 'coat',
-      density: 0.0017,
-      ratioByVolume: [2, 1],
-      densityA: 0.00175,
-      densityB: 0.0016,
-      solidsByVolume: 1,
-      dryFilm: 0.25,
-      coats: 2,
-      workingTime: { minutes: 25, at: 25 },
-      activationEnergy: 55,
-      profile: 0.075,
-      packs: [{ label: 'cartridge', mass: null, volume: 400_000 }],
-    },
+    filler: FILLER,
+    coat: COAT,
     repair: {
       leaveBelow: 1,
       coatAllowance: 0,
@@ -164,6 +139,7 @@ export function job(
     rotor: null,
     surface: null,
     unsupported: [],
+    ...NOTHING_PLANNED,
   };
 }
 

@@ -120,6 +120,8 @@ const material = {
   workingTime: record({ minutes: size, at: number(0, 40) }),
 };
 
+const localTime = fc.constantFrom('2026-12-01T07:00', '2028-02-29T23:59');
+
 /** A job without a fault: several plates with wear, optional sections there or not, unknown fields in every object. */
 export const anyJob = fc
   .tuple(
@@ -146,7 +148,22 @@ export const anyJob = fc
           {},
           { leaveBelow: depth, coatAllowance: depth, fillerWaste: depth, applicationRate: size },
         ),
-        climate: record({}, { air: number(0, 40), surface: number(0, 40), humidity: number(0, 100) }),
+        climate: record(
+          {},
+          { air: number(0, 40), surface: number(0, 40), humidity: number(0, 100), takenAt: localTime },
+        ),
+        service: record({ solids: fc.constantFrom('none', 'soft', 'hard') }),
+        plan: record(
+          { start: localTime, shiftStart: fc.constant('06:00'), shiftEnd: fc.constant('14:30') },
+          { coatRate: number(1, 1000), minutes: record({}, { wash: number(0, 60), check: number(0, 60) }) },
+        ),
+        log: fc.array(
+          record(
+            { step: fc.constant('fill:1'), started: fc.constant('2026-12-01T09:12:30Z') },
+            { note: text },
+          ),
+          { maxLength: 3 },
+        ),
       },
     ),
   )

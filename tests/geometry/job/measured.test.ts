@@ -212,9 +212,9 @@ describe('materials and repair', () => {
     expect(job.filler.density).toBeCloseTo(0.0023, 15);
     expect(job.filler.densityA).toBeCloseTo(0.0024, 15);
     expect(job.filler.densityB).toBeCloseTo(0.0021, 15);
-    expect(job.filler.packs).toEqual([{ label: 'kit', mass: 1000, volume: null }]);
+    expect(job.filler.packs).toEqual([{ label: 'kit', mass: 1000, volume: null, selfMixing: false }]);
     expect(job.filler.workingTime).toEqual({ minutes: 20, at: 25, mass: 300 });
-    expect(job.coat.packs).toEqual([{ label: 'cartridge', mass: null, volume: 400_000 }]);
+    expect(job.coat.packs).toEqual([{ label: 'cartridge', mass: null, volume: 400_000, selfMixing: true }]);
     expect(job.coat).toMatchObject({ solidsByVolume: 0.8, dryFilm: 0.25, coats: 2, profile: 0.075 });
     expect(job.repair).toMatchObject({
       fillerWaste: 0.12,
@@ -280,7 +280,6 @@ test('what is not worked out yet is listed with its field, and nothing else is',
   expect(taken(wholeJob()).unsupported.map(({ field }) => field)).toEqual([
     'parts[0].wear[7]',
     'clearance',
-    'climate',
     'flowTest',
   ]);
   expect(taken(newPlateJob()).unsupported).toEqual([]);

@@ -154,6 +154,7 @@ export function wholeJob() {
       largestGrain: 0.1,
       packs: [{ label: 'kit', mass: 1000 }],
       scaleStep: 1,
+      surfaceRange: { from: 10, to: 35 },
     } as Record<string, unknown>,
     coat: {
       name: 'coat',
@@ -169,8 +170,9 @@ export function wholeJob() {
       hard: { minutes: 960, at: 25 },
       activationEnergy: 60,
       profile: 75,
-      packs: [{ label: 'cartridge', volume: 400 }],
+      packs: [{ label: 'cartridge', volume: 400, selfMixing: true }],
       scaleStep: 1,
+      surfaceRange: { from: 10, to: 35 },
     } as Record<string, unknown>,
     repair: {
       leaveBelow: 1.2,
@@ -205,7 +207,32 @@ export function wholeJob() {
       shim: 0,
       tolerance: 0.1,
     } as Record<string, unknown>,
-    climate: { air: 21, surface: 17, humidity: 55 } as Record<string, unknown>,
+    climate: { air: 21, surface: 17, humidity: 55, takenAt: '2026-12-01T06:40' } as Record<string, unknown>,
+    service: { solids: 'hard', grains: 'sand', concentration: 'little', shape: 'angular' } as Record<
+      string,
+      unknown
+    >,
+    plan: {
+      start: '2026-12-01T07:00',
+      shiftStart: '07:30',
+      shiftEnd: '15:30',
+      breaks: [{ at: '09:30', minutes: 15 }],
+      coatRate: 350,
+      minutes: { wash: 25, dress: 6 },
+    } as Record<string, unknown>,
+    log: [
+      {
+        step: 'fill:1',
+        started: '2026-12-01T09:12:30+01:00',
+        done: '2026-12-01T09:30:00+01:00',
+        massA: 158,
+        massB: 69,
+        packA: 'A 17',
+        packB: 'B 04',
+        surface: 17,
+        note: 'a little dry',
+      },
+    ] as Record<string, unknown>[],
     flowTest: {
       density: 998,
       ratedSpeed: 1450,

@@ -11,6 +11,7 @@ function ring(volume: readonly number[], options: Partial<FillRun> = {}): FillRu
   return {
     part: 'plate',
     face: 'face',
+    pass: 1,
     along: 'second',
     closed: true,
     start: 0,
@@ -81,6 +82,7 @@ describe('equalBatches', () => {
         {
           part: 'plate',
           face: 'face',
+          pass: 1,
           first: [100, 120],
           second: [expect.closeTo((quarter * TURN) / 4, 9), expect.closeTo(((quarter + 1) * TURN) / 4, 9)],
         },

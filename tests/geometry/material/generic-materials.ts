@@ -1,5 +1,6 @@
 /** The generic filler, coat and repair that the material tests start from, in our own units. */
-import type { Coat, Filler, Repair } from '../../../geometry/job/job.ts';
+import { USUAL_STEP_TIMES } from '../../../geometry/job/defaults.ts';
+import type { Coat, Filler, Job, Repair } from '../../../geometry/job/job.ts';
 
 export const FILLER: Filler = {
   name: 'fine ceramic-filled paste',
@@ -10,10 +11,14 @@ export const FILLER: Filler = {
   workingTime: { minutes: 20, at: 25, mass: 300 },
   activationEnergy: 55,
   mixTime: 2,
+  firmsUp: { from: 30, to: 45, at: 25 },
+  hard: { minutes: 480, at: 25 },
   leastBuild: 0.5,
   mostBuild: 10,
   largestGrain: 0.1,
-  packs: [{ label: 'kit', mass: 1000, volume: null }],
+  packs: [{ label: 'kit', mass: 1000, volume: null, selfMixing: false }],
+  scaleStep: 1,
+  surfaceRange: null,
 };
 
 export const COAT: Coat = {
@@ -26,9 +31,14 @@ export const COAT: Coat = {
   dryFilm: 0.25,
   coats: 2,
   workingTime: { minutes: 25, at: 25 },
+  mixTime: null,
+  overcoat: { from: 60, to: 240, at: 25 },
+  hard: { minutes: 960, at: 25 },
   activationEnergy: 55,
   profile: 0.075,
-  packs: [{ label: 'cartridge', mass: null, volume: 400_000 }],
+  packs: [{ label: 'cartridge', mass: null, volume: 400_000, selfMixing: false }],
+  scaleStep: 1,
+  surfaceRange: null,
 };
 
 export const REPAIR: Repair = {
@@ -42,4 +52,12 @@ export const REPAIR: Repair = {
   applicationRate: 20_000,
   overrules: [],
   readingWorth: null,
+};
+
+/** What a job holds that says nothing of the weather, the service or the day. */
+export const NOTHING_PLANNED: Pick<Job, 'climate' | 'service' | 'plan' | 'log'> = {
+  climate: null,
+  service: null,
+  plan: { start: null, shift: null, breaks: [], coatRate: 40_000, minutes: USUAL_STEP_TIMES },
+  log: [],
 };

@@ -3,8 +3,13 @@ import { describe, expect, it } from 'vitest';
 import type { Pack } from '../../../geometry/job/job.ts';
 import { packsFor } from '../../../geometry/material/pack.ts';
 
-const byMass = (mass: number): Pack => ({ label: `${mass} g`, mass, volume: null });
-const byVolume = (volume: number): Pack => ({ label: `${volume} mL`, mass: null, volume: volume * 1000 });
+const byMass = (mass: number): Pack => ({ label: `${mass} g`, mass, volume: null, selfMixing: false });
+const byVolume = (volume: number): Pack => ({
+  label: `${volume} mL`,
+  mass: null,
+  volume: volume * 1000,
+  selfMixing: false,
+});
 const DENSITY = 2.3e-3;
 
 describe('packsFor', () => {

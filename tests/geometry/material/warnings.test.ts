@@ -6,7 +6,7 @@ import { cautions } from '../../../geometry/material/cautions.ts';
 import { coatNeed } from '../../../geometry/material/coat.ts';
 import { fillerNeed } from '../../../geometry/material/filler.ts';
 import { materialWarnings } from '../../../geometry/material/warnings.ts';
-import { COAT, FILLER, REPAIR } from './generic-materials.ts';
+import { COAT, FILLER, NOTHING_PLANNED, REPAIR } from './generic-materials.ts';
 
 const JOB: Job = {
   title: '',
@@ -18,6 +18,7 @@ const JOB: Job = {
   rotor: null,
   surface: null,
   unsupported: [],
+  ...NOTHING_PLANNED,
 };
 const NOTHING = { netVolume: 0, filledArea: 0, deepestFill: 0, runs: [] };
 
@@ -28,7 +29,7 @@ function warningsOf(job: Partial<Job>, regions: readonly Region[] = [], allowanc
     whole,
     [fill],
     fillerNeed({ ...NOTHING, netVolume }, whole.filler, REPAIR, whole.surface),
-    coatNeed({ area: 1000, leftVolume: 0 }, whole.coat, REPAIR, whole.surface),
+    coatNeed({ area: 1000, leftVolume: 0 }, whole.coat, REPAIR, whole.surface, whole.plan.coatRate),
   );
 }
 

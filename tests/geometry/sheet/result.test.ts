@@ -19,8 +19,8 @@ const covering = (cover: Cover): Estimate => ({
 });
 
 const rangeOf = (from: number, to: number) =>
-  toResult(covering({ part: 'plate', face: 'face', first: [90, 120], second: [from, to] })).filler.batches[0]
-    .covers[0];
+  toResult(covering({ part: 'plate', face: 'face', pass: 1, first: [90, 120], second: [from, to] })).filler
+    .batches[0].covers[0];
 
 describe('toResult', () => {
   it('turns mm2, mm3 and g/mm3 into cm2, cm3 and g/cm3 and leaves mm and g alone', () => {

@@ -94,7 +94,7 @@ test('names from the file cannot steer the terminal', () => {
   const job = {
     ...WORN_JOB,
     title: steering,
-    filler: { ...WORN_JOB.filler, packs: [{ label: steering, mass: 1000, volume: null }] },
+    filler: { ...WORN_JOB.filler, packs: [{ label: steering, mass: 1000, volume: null, selfMixing: false }] },
   };
   // Only line breaks are left of the control characters.
   expect(sheetText(estimateOf(job))).not.toMatch(/[^\P{Cc}\n]/u);

@@ -2,7 +2,7 @@
 import { estimate } from '../../../geometry/estimate.ts';
 import type { Job, Mark } from '../../../geometry/job/job.ts';
 import { toRadians } from '../../../geometry/units.ts';
-import { COAT, FILLER, REPAIR } from '../material/generic-materials.ts';
+import { COAT, FILLER, NOTHING_PLANNED, REPAIR } from '../material/generic-materials.ts';
 
 const angles = (from: number, to: number) => [toRadians(from), toRadians(to)] as const;
 
@@ -112,6 +112,7 @@ export const WORN_JOB: Job = {
   rotor: null,
   surface: 20,
   unsupported: [],
+  ...NOTHING_PLANNED,
 };
 
 /** Coarse cells: enough for every figure to differ, quick to make. */

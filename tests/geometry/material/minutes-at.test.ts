@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { workingTimeAt } from '../../../geometry/material/working-time.ts';
+import { minutesAt } from '../../../geometry/material/minutes-at.ts';
 
 // Arrhenius with R = 8.314462618 J/(mol K); computed independently in double precision, Python `math.exp`.
 const ARRHENIUS = [
@@ -21,29 +21,29 @@ const DOUBLING = [
   { minutes: 20, at: 25, surface: 20, want: 28.2843 },
 ];
 
-describe('workingTimeAt', () => {
+describe('minutesAt', () => {
   it.each(ARRHENIUS)(
     'is $want min at $surface degC with $energy kJ/mol',
     ({ energy, surface, want, ...quoted }) => {
-      expect(workingTimeAt(quoted, energy, surface)).toBeCloseTo(want, want > 1000 ? 2 : 3);
+      expect(minutesAt(quoted, energy, surface)).toBeCloseTo(want, want > 1000 ? 2 : 3);
     },
   );
 
   it.each(DOUBLING)('is $want min at $surface degC by the workshop rule', ({ surface, want, ...quoted }) => {
-    expect(workingTimeAt(quoted, null, surface)).toBeCloseTo(want, want > 1000 ? 1 : 3);
+    expect(minutesAt(quoted, null, surface)).toBeCloseTo(want, want > 1000 ? 1 : 3);
   });
 
   it('agrees with the workshop rule only at 52.949 kJ/mol between 25 and 35 degC', () => {
     // Ea = R ln 2 T1 T2 / 10: Leenson, J. Chem. Educ. 76, 1459, 1999.
     const quoted = { minutes: 20, at: 25 };
-    expect(workingTimeAt(quoted, 52.9489, 35)).toBeCloseTo(10, 4);
-    expect(workingTimeAt(quoted, 55, 35)).toBeLessThan(10);
+    expect(minutesAt(quoted, 52.9489, 35)).toBeCloseTo(10, 4);
+    expect(minutesAt(quoted, 55, 35)).toBeLessThan(10);
   });
 
   it('is the quoted time when the surface temperature is not known or is the quoted one', () => {
-    expect(workingTimeAt({ minutes: 20, at: 23 }, 55, null)).toBe(20);
-    expect(workingTimeAt({ minutes: 20, at: 23 }, 55, 23)).toBe(20);
-    expect(workingTimeAt({ minutes: 20, at: 23 }, null, 23)).toBe(20);
+    expect(minutesAt({ minutes: 20, at: 23 }, 55, null)).toBe(20);
+    expect(minutesAt({ minutes: 20, at: 23 }, 55, 23)).toBe(20);
+    expect(minutesAt({ minutes: 20, at: 23 }, null, 23)).toBe(20);
   });
 
   it('never grows with the temperature', () => {
@@ -53,9 +53,7 @@ describe('workingTimeAt', () => {
       fc.property(temperature, temperature, energy, (a, b, activation) => {
         const quoted = { minutes: 20, at: 25 };
         const [cold, warm] = [Math.min(a, b), Math.max(a, b)];
-        expect(workingTimeAt(quoted, activation, warm)).toBeLessThanOrEqual(
-          workingTimeAt(quoted, activation, cold),
-        );
+        expect(minutesAt(quoted, activation, warm)).toBeLessThanOrEqual(minutesAt(quoted, activation, cold));
       }),
     );
   });
