@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { flushSync } from 'react-dom';
 import { useView, viewStore } from '../view/view-store.ts';
 import { Figures } from './shell/Figures.tsx';
+import { Later } from './shell/Later.tsx';
 import { fetchPieces } from './shell/later-pieces.ts';
 import { Notices } from './shell/Notices.tsx';
 import { SampleNote } from './shell/SampleNote.tsx';
@@ -17,11 +18,13 @@ import './panel.css';
 export function Shell() {
   const step = useView((view) => view.step);
   const panel = useRef<HTMLElement>(null);
+  const isBenchOpen = useView((view) => view.isBenchOpen);
   const label = STEPS.find(({ name }) => name === step)?.label ?? '';
   // biome-ignore lint/correctness/useExhaustiveDependencies: another step begins at its top
   useEffect(() => panel.current?.scrollTo(0, 0), [step]);
   useEffect(printTheSheet, []);
   useEffect(fetchPieces, []);
+  if (isBenchOpen) return <Later piece="bench" waiting={<p className="quiet">Opening the bench screen</p>} />;
   return (
     <div className="shell" data-step={step}>
       <a className="skip" href="#panel">

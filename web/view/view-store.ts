@@ -8,7 +8,7 @@ import type { Mm } from '../../geometry/units.ts';
 import type { ScreenUnits } from '../fields/quantity-units.ts';
 import { keepView, keptView, type Theme } from './kept-view.ts';
 
-export type StepName = 'part' | 'wear' | 'fill' | 'balance' | 'sheet';
+export type StepName = 'part' | 'wear' | 'fill' | 'balance' | 'plan' | 'sheet';
 export type ToolName = 'turn' | 'brush' | 'patch' | 'area' | 'pit' | 'edge' | 'readings' | 'straightedge';
 
 export interface Brush {
@@ -33,6 +33,10 @@ export interface ViewState {
   readonly exaggeration: number;
   /** Place in the part's list of marks. */
   readonly selectedMark: number | null;
+  /** The bench screen stands before everything else. */
+  readonly isBenchOpen: boolean;
+  /** Number of the mix whose stretches stand out on the part. */
+  readonly hoverBatch: number | null;
   readonly hoverRegion: string | null;
   /** Path in the job file of the dimension in hand. */
   readonly editingField: string | null;
@@ -51,6 +55,8 @@ export const viewStore = createStore<ViewState>()((set) => ({
   brush: { mode: 'set', radius: 10, depth: 2, edge: 'soft', strength: 0.5 },
   exaggeration: 1,
   selectedMark: null,
+  isBenchOpen: false,
+  hoverBatch: null,
   hoverRegion: null,
   editingField: null,
   drafts: {},

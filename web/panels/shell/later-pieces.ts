@@ -12,6 +12,8 @@ const FETCH = {
   wear: async () => (await import('../WearPanel.tsx')).WearPanel,
   balance: async () => (await import('../BalancePanel.tsx')).BalancePanel,
   fill: async () => (await import('../FillPanel.tsx')).FillPanel,
+  plan: async () => (await import('../PlanPanel.tsx')).PlanPanel,
+  bench: async () => (await import('../BenchScreen.tsx')).BenchScreen,
   flat: async () => (await import('../../scene/FlatPicture.tsx')).FlatPicture,
 } as const satisfies Record<string, () => Promise<ComponentType>>;
 

@@ -38,11 +38,12 @@ export function stepNotes(
         ? { text: 'No marks', isNeed: true }
         : { text: counted(marks, 'mark', 'marks'), isNeed: false }),
     fill:
-      faults((path) => /^(filler|coat|repair|climate)\b/.test(path)) ??
+      faults((path) => /^(filler|coat|repair|service|climate\.surface)\b/.test(path)) ??
       (isGeneric(job.filler) || isGeneric(job.coat)
         ? { text: 'Data sheet', isNeed: true }
         : { text: counted(mixes, 'mix', 'mixes'), isNeed: false }),
     balance: faults((path) => path.startsWith('rotor')) ?? balanceNote(job, result),
+    plan: faults((path) => /^(plan|climate|log)\b/.test(path)) ?? planNote(result),
     sheet:
       warnings > 0
         ? { text: counted(warnings, 'warning', 'warnings'), isNeed: true }
@@ -59,4 +60,11 @@ function balanceNote(job: JobFile, result: Result | null): StepNote {
   return startingRotor(job.parts) === null
     ? { text: 'Nothing turns', isNeed: false }
     : { text: 'No rotor yet', isNeed: true };
+}
+
+function planNote(result: Result | null): StepNote {
+  if (result === null) return { text: 'Not yet', isNeed: false };
+  if (result.plan.length === 0) return { text: 'Nothing to do', isNeed: false };
+  if (result.climate === null) return { text: 'No weather yet', isNeed: true };
+  return result.climate.fit ? { text: 'Fit', isNeed: false } : { text: 'Wait', isNeed: true };
 }

@@ -6,11 +6,12 @@ export interface StepPlace {
   readonly label: string;
 }
 
-/** In the order of the work. Clearance, Plan and Test have their places between Balance and Sheet. */
+/** In the order of the work. Clearance has its place after Balance, Test after Plan. */
 export const STEPS: readonly StepPlace[] = [
   { name: 'part', label: 'Part' },
   { name: 'wear', label: 'Wear' },
   { name: 'fill', label: 'Fill' },
   { name: 'balance', label: 'Balance' },
+  { name: 'plan', label: 'Plan' },
   { name: 'sheet', label: 'Sheet' },
 ];
