@@ -6,24 +6,26 @@ import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { estimate } from './estimate.ts';
-import { faultText } from './job/fault.ts';
+import { faultText, missing } from './job/fault.ts';
 import { measured } from './job/measured.ts';
 import { LARGEST_FILE, tooLarge } from './job/parse-text.ts';
 import { readJob } from './job/read-job.ts';
+import { calendarOf } from './sheet/calendar.ts';
 import { sheetPage } from './sheet/html.ts';
 import { toResult } from './sheet/result.ts';
 import { sheetText } from './sheet/text.ts';
 import type { Mm } from './units.ts';
 
-const HELP = `Works out the filler, the mixes and the coat for a job file.
+const HELP = `Works out the filler, the mixes, the coat, the balance and the day for a job file.
 
-  npm run --silent estimate -- FILE [--json | --sheet OUT.html] [--cell MM]
+  npm run --silent estimate -- FILE [--json | --sheet OUT.html | --calendar OUT.ics] [--cell MM]
 
-  FILE              the job file
-  --json            write the result as JSON instead of a sheet in plain text
-  --sheet OUT.html  write the sheet as a page to print into OUT.html
-  --cell MM         cell size of the depth maps in mm; without it each face gets a fitting one
-  --help            show this
+  FILE                the job file
+  --json              write the result as JSON instead of a sheet in plain text
+  --sheet OUT.html    write the sheet as a page to print into OUT.html
+  --calendar OUT.ics  write the steps of the day as an iCalendar file; the job has to say when work begins
+  --cell MM           cell size of the depth maps in mm; without it each face gets a fitting one
+  --help              show this
 
 Example:
 
@@ -69,8 +71,11 @@ function answerTo(args: readonly string[], from: string): Answer {
 
   const file = readText(request.file, from);
   if ('fault' in file) return file;
-  if (typeof request.output === 'object' && isSameFile(request.file, request.output.page, from))
-    return { fault: `--sheet: ${request.output.page} is the job itself; write the sheet to another file.` };
+  const { output } = request;
+  if (typeof output === 'object' && isSameFile(request.file, output.file, from))
+    return {
+      fault: `--${output.kind}: ${output.file} is the job itself; write the ${output.kind} to another file.`,
+    };
   const read = readJob(file.text);
   if ('faults' in read) return { fault: read.faults.map(faultText).join('\n') };
 
@@ -78,16 +83,35 @@ function answerTo(args: readonly string[], from: string): Answer {
   const worked = withinReach(() => estimate(job, { cell: request.cell }));
   if ('fault' in worked) return worked;
   const { value: answer } = worked;
-  if (request.output === 'json') return { text: `${JSON.stringify(toResult(answer), null, 2)}\n` };
-  if (request.output === 'text') return { text: sheetText(answer) };
-  return writeText(request.output.page, from, sheetPage(answer));
+  if (output === 'json') return { text: `${JSON.stringify(toResult(answer), null, 2)}\n` };
+  if (output === 'text') return { text: sheetText(answer) };
+  if (output.kind === 'sheet') return writeText(output, from, sheetPage(answer));
+  const calendar = calendarOf(toResult(answer), answer.job.title);
+  if (calendar !== null) return writeText(output, from, calendar);
+  if (job.plan.start !== null)
+    return {
+      fault: '--calendar: there is nothing to fill and nothing to coat, so there is no step to write.',
+    };
+  return { fault: faultText(missing('plan.start', 'for a calendar when work begins, "2026-12-01T07:00"')) };
 }
 
 interface Request {
   readonly file: string;
-  readonly output: 'text' | 'json' | 'help' | { readonly page: string };
+  readonly output: 'text' | 'json' | 'help' | OutputFile;
   readonly cell: Mm | null;
 }
+
+interface OutputFile {
+  readonly kind: 'sheet' | 'calendar';
+  readonly file: string;
+}
+
+/** Options that take a value, with an example of it. */
+const EXAMPLES: ReadonlyMap<string, string> = new Map([
+  ['cell', '0.5'],
+  ['sheet', 'sheet.html'],
+  ['calendar', 'day.ics'],
+]);
 
 function readArguments(args: readonly string[]): Request | Refusal {
   // Not strict: node's own sentences speak to programmers.
@@ -96,6 +120,7 @@ function readArguments(args: readonly string[]): Request | Refusal {
     options: {
       json: { type: 'boolean' },
       sheet: { type: 'string' },
+      calendar: { type: 'string' },
       cell: { type: 'string' },
       help: { type: 'boolean', short: 'h' },
     },
@@ -109,15 +134,16 @@ function readArguments(args: readonly string[]): Request | Refusal {
     if (token.kind === 'positional') files.push(token.value);
     if (token.kind !== 'option') continue;
     const { name, rawName, value = '' } = token;
-    const takesValue = name === 'sheet' || name === 'cell';
+    const example = EXAMPLES.get(name);
+    const takesValue = example !== undefined;
     if (!takesValue && name !== 'json' && name !== 'help') {
       return {
-        fault: `${rawName} is not an option. The options are --json, --sheet OUT.html, --cell MM and --help.`,
+        fault: `${rawName} is not an option. The options are --json, --sheet OUT.html, --calendar OUT.ics, --cell MM and --help.`,
       };
     }
     if (!takesValue && value !== '') return { fault: `${rawName} takes no value, but "${value}" was given.` };
     if (takesValue && (value === '' || (value.startsWith('--') && !token.inlineValue))) {
-      return { fault: `${rawName} needs a value: ${name === 'cell' ? '--cell 0.5' : '--sheet sheet.html'}` };
+      return { fault: `${rawName} needs a value: --${name} ${example}` };
     }
     given.set(name, value);
   }
@@ -126,18 +152,31 @@ function readArguments(args: readonly string[]): Request | Refusal {
   if (files.length === 0) return { fault: 'No job file was named. Name one, or see --help for an example.' };
   if (files.length > 1)
     return { fault: `One job file at a time: ${files.length} were named (${files.join(', ')}).` };
-  const page = given.get('sheet');
-  if (page !== undefined && given.has('json'))
-    return { fault: 'Choose one of --json and --sheet, not both.' };
-  if (page !== undefined && /\.json$/i.test(page))
-    return { fault: `--sheet: ${page} is the name of a job, not of a page: --sheet sheet.html` };
+  const asked = ['json', 'sheet', 'calendar'].filter((name) => given.has(name));
+  if (asked.length > 1)
+    return { fault: `Choose one of ${asked.map((name) => `--${name}`).join(' and ')}, not both.` };
+  const output = outputFile(given);
+  if (output !== null && /\.json$/i.test(output.file)) {
+    const { kind, file } = output;
+    return {
+      fault: `--${kind}: ${file} is the name of a job, not of a ${kind === 'sheet' ? 'page' : 'calendar'}: --${kind} ${EXAMPLES.get(kind)}`,
+    };
+  }
   const cell = readCell(given.get('cell'));
   if (typeof cell === 'object' && cell !== null) return cell;
   return {
     file: files[0],
-    output: page === undefined ? (given.has('json') ? 'json' : 'text') : { page },
+    output: output ?? (given.has('json') ? 'json' : 'text'),
     cell,
   };
+}
+
+function outputFile(given: ReadonlyMap<string, string>): OutputFile | null {
+  for (const kind of ['sheet', 'calendar'] as const) {
+    const file = given.get(kind);
+    if (file !== undefined) return { kind, file };
+  }
+  return null;
 }
 
 function readCell(text: string | undefined): Mm | null | Refusal {
@@ -161,10 +200,10 @@ function readText(file: string, from: string): Answer {
   }
 }
 
-function writeText(file: string, from: string, text: string): Answer {
+function writeText({ kind, file }: OutputFile, from: string, text: string): Answer {
   try {
     writeFileSync(resolve(from, file), text);
-    return { text: `The sheet is in ${file}\n` };
+    return { text: `The ${kind} is in ${file}\n` };
   } catch (error) {
     return { fault: `${file} could not be written: ${reason(error)}.` };
   }

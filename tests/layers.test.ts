@@ -112,13 +112,13 @@ describe('each guard can fail', () => {
       'the engine from react',
       'geometry/sheet/a.tsx',
       "import { useState } from 'react';",
-      /takes only d3-contour, earcut, zod/,
+      /takes only d3-contour, earcut, ical-generator, zod/,
     ],
     [
       'the engine from three',
       'geometry/part/a.ts',
       "import {\n  Mesh,\n  Vector3,\n} from 'three';",
-      /takes only d3-contour, earcut, zod/,
+      /takes only d3-contour, earcut, ical-generator, zod/,
     ],
     [
       'the engine from node',

@@ -2,11 +2,12 @@ import type { FillMap } from '../fill/fill-map.ts';
 import type { Region } from '../fill/region.ts';
 import type { Coat, Filler, Job } from '../job/job.ts';
 import type { Warning } from '../job/warning.ts';
-import type { Density, Fraction, Minute, Mm, Mm3 } from '../units.ts';
+import type { Density, Fraction, Gram, Minute, Mm, Mm3 } from '../units.ts';
 import { batchCount, MOST_BATCHES } from './batch.ts';
 import type { CoatNeed } from './coat.ts';
 import { type FillerNeed, passesFor } from './filler.ts';
 import { densityMismatch, type Mix, mixedDensity } from './mix.ts';
+import { RATIO_LIMIT, type WeighedOut } from './weigh-out.ts';
 
 /** A stated density further than this from the one of A, B and the ratio means that one of the four numbers is wrong. */
 const DENSITY_TOLERANCE: Fraction = 0.03;
@@ -30,6 +31,13 @@ export function materialWarnings(
     ...partMassWarning('filler', job.filler, need.volume),
     ...partMassWarning('coat', job.coat, coat.volume),
     ...mixTimeWarning(job, need),
+    ...scaleWarning('filler', job.filler.scaleStep, need.selfMixing ? [] : need.batches),
+    ...scaleWarning(
+      'coat',
+      job.coat.scaleStep,
+      coat.selfMixing ? [] : coat.perCoat.flatMap(({ mixes }) => mixes),
+    ),
+    ...brushWarning(coat),
     ...buildWarnings(job.filler, fills),
     ...allowanceWarning(job.coat, fills),
     ...batchWarning(need),
@@ -67,7 +75,8 @@ function partMassWarning(material: 'filler' | 'coat', mix: Mix, volume: Mm3): Wa
 
 /** A mix that sets while it is being mixed cannot be placed. */
 function mixTimeWarning({ filler, surface }: Job, need: FillerNeed): Warning[] {
-  if (filler.mixTime === null || need.volume === 0 || need.workingTime > filler.mixTime) return [];
+  if (filler.mixTime === null || need.volume === 0) return [];
+  if (need.workingTime > filler.mixTime) return tightWarning(need, filler.mixTime);
   const warmth = surface ?? filler.workingTime.at;
   return [
     {
@@ -76,6 +85,53 @@ function mixTimeWarning({ filler, surface }: Job, need: FillerNeed): Warning[] {
       text:
         `The filler stays workable for ${minutes(need.workingTime)} at ${Number(warmth.toFixed(1))} degC and takes ${minutes(filler.mixTime)} to mix, ` +
         'so it sets before it is in place. Cool the part, or take a slower filler.',
+    },
+  ];
+}
+
+/** The mix is sized by the working time alone; where mixing takes its share of that, the last of it comes late. */
+function tightWarning({ batches, workingTime }: FillerNeed, mixTime: Minute): Warning[] {
+  const placing = Math.max(0, ...batches.map((batch) => batch.placing));
+  const over = mixTime + placing - workingTime;
+  if (over <= 0.05) return [];
+  return [
+    {
+      code: 'mix-tight',
+      field: 'repair.applicationRate',
+      text:
+        `Mixing takes ${minutes(mixTime)} and filling ${minutes(placing)} of the ${minutes(workingTime)} a mix stays workable: ` +
+        `the last of each mix would go on ${minutes(over)} late. Enter a slower rate to get smaller mixes, or have someone else mix.`,
+    },
+  ];
+}
+
+function scaleWarning(
+  material: 'filler' | 'coat',
+  step: Gram,
+  mixes: readonly { readonly weigh: WeighedOut | null }[],
+): Warning[] {
+  const count = mixes.filter(({ weigh }) => weigh === null).length;
+  if (count === 0) return [];
+  return [
+    {
+      code: 'scale-too-coarse',
+      field: `${material}.scaleStep`,
+      text:
+        `A scale that shows ${step} g is too coarse for ${count === 1 ? 'one mix' : `${count} mixes`} of the ${material}: no weights that it can show ` +
+        `keep the ratio within ${RATIO_LIMIT * 100} %. Measure A and B out by volume, or weigh on a finer scale.`,
+    },
+  ];
+}
+
+/** A mix of coat that cannot be brushed out before it sets. */
+function brushWarning({ perCoat, workingTime }: CoatNeed): Warning[] {
+  const slowest = Math.max(0, ...perCoat.flatMap(({ mixes }) => mixes.map(({ placing }) => placing)));
+  if (slowest <= workingTime * (1 + 1e-6)) return [];
+  return [
+    {
+      code: 'coat-too-slow',
+      field: 'plan.coatRate',
+      text: `Brushing out a mix of coat takes ${minutes(slowest)} and it stays workable for ${minutes(workingTime)}. Check the rate and the working time.`,
     },
   ];
 }

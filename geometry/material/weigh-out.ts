@@ -18,8 +18,8 @@ const MORE: Fraction = 0.25;
 const DUST = 1e-9;
 
 /**
- * The masses of A and B for a mix, both as the scale can show them: of all pairs whose ratio is right within 2 % the one whose total is
- * nearest to what is asked for.
+ * The masses of A and B for a mix, both as the scale can show them: of all pairs whose ratio is right within 2 % the one that is
+ * nearest to what is asked for, part by part.
  * @param volume   of the mix, mm3
  * @param largest  no more than this is mixed at once, mm3; a mix that is that large already may pass it by one step of each part
  * @param step     of the scale, g
@@ -41,8 +41,7 @@ export function weighOut(mix: Mix, volume: Mm3, largest: Mm3, step: Gram): Weigh
       const sum = (a + b) * step;
       const ratioError = b / a / ratio - 1;
       if (b === 0 || Math.abs(ratioError) > RATIO_LIMIT || sum < least - DUST || sum > most + DUST) continue;
-      // Of two as near, the one nearer to the ratio.
-      const off = Math.abs(sum - total) + Math.abs(ratioError) * step;
+      const off = Math.abs(a * step - partA.mass) + Math.abs(b * step - partB.mass);
       if (off >= bestOff) continue;
       best = { partA: onScale(a, step), partB: onScale(b, step), ratioError };
       bestOff = off;

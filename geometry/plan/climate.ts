@@ -18,9 +18,9 @@ export interface ClimateVerdict {
 const MAGNUS_B = 17.62;
 const MAGNUS_C: Celsius = 243.12;
 /** ISO 8502-4 and ISO 12944-7 (from memory). */
-const LEAST_MARGIN: Celsius = 3;
+export const LEAST_MARGIN: Celsius = 3;
 /** ISO 12944-7 (from memory); with the margin it binds only when the part is warmer than the air. */
-const MOST_HUMIDITY: Fraction = 0.85;
+export const MOST_HUMIDITY: Fraction = 0.85;
 /** The margin at the limit is enough: what a rounding takes from it does not count. */
 const DUST = 1e-9;
 

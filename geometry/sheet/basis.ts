@@ -1,6 +1,7 @@
 import type { Estimate } from '../estimate.ts';
 import { DAMAGE } from '../fill/label.ts';
 import type { Filler } from '../job/job.ts';
+import { RATIO_LIMIT } from '../material/weigh-out.ts';
 import { balanceBasis } from './balance-text.ts';
 import { figure, gauge, plain } from './figure.ts';
 import { readingsHow } from './readings-text.ts';
@@ -69,12 +70,47 @@ export function basisOf({ job }: Estimate, result: Result): Basis[] {
       }),
     ),
   );
+  const scale: Basis = {
+    what: 'Grams',
+    how:
+      `A and B by their densities, each rounded to what the scale shows (${plain(filler.scaleStep)} g for the putty, ${plain(coat.scaleStep)} g for the coat): ` +
+      `of the weights near by those that keep the ratio within ${RATIO_LIMIT * 100} %.`,
+    source: 'Arithmetic; the limit is common practice',
+  };
+  const weather: Basis[] =
+    result.climate === null || job.climate === null
+      ? []
+      : [
+          {
+            what: 'Dew point',
+            how:
+              `Magnus formula with 17.62 and 243.12 degC: air ${plain(job.climate.air ?? 0)} degC, ${plain((job.climate.humidity ?? 0) * 100)} % humidity, ` +
+              `dew point ${result.climate.dewPoint.toFixed(1)} degC. The part has to be 3 degC warmer, the humidity at most 85 %. A hygrometer off by 3 % is worth 0.7 degC.`,
+            source: 'WMO Guide No. 8, Annex 4.B; limits: ISO 8502-4 and ISO 12944-7, from memory',
+          },
+        ];
+  const plan: Basis[] =
+    result.plan.length === 0
+      ? []
+      : [
+          {
+            what: 'Plan',
+            how:
+              'One person; nobody has two things in hand at once. Firming up, overcoating and hardening at the temperature of the part by the law of the working time; ' +
+              `brushing at ${plain(job.plan.coatRate / 100)} cm2/min; the other times as chosen, or usual ones.`,
+            source:
+              'Times: data sheets; work of the hands: from memory where the job does not say, every shop is different',
+          },
+        ];
   return [
     ...read,
     fill,
     ...(result.filler.volume > 0 ? putty : []),
     ...(result.coat.volume > 0 ? [coated] : []),
     masses,
+    ...(result.filler.volume > 0 || result.coat.volume > 0 ? [scale] : []),
+    ...weather,
+    ...plan,
     ...(result.balance !== null && job.rotor !== null ? balanceBasis(result.balance, job.rotor) : []),
   ];
 }

@@ -3,6 +3,7 @@ import { balanceLines } from './balance-text.ts';
 import { basisOf } from './basis.ts';
 import { type Headline, headlines } from './headline.ts';
 import { html, type Markup } from './markup.ts';
+import { climateLines, dayLines } from './plan-text.ts';
 import { readingsLines } from './readings-text.ts';
 import { type Result, toResult } from './result.ts';
 import { sheetPictures } from './sheet-pictures.ts';
@@ -11,8 +12,10 @@ import { SHEET_STYLE } from './sheet-style.ts';
 import {
   balanceTables,
   coatsTable,
+  logTable,
   mixesTable,
   packsTable,
+  planTable,
   readingsTable,
   regionsTable,
 } from './sheet-tables.ts';
@@ -62,11 +65,13 @@ ${regionsTable(estimate, result.parts[i])}
 )}
 ${readings(estimate, result)}
 <section aria-label="Materials">
+${lines(climateLines(result))}
 ${mixesTable(estimate, result)}
 ${coatsTable(estimate, result)}
 ${packsTable(estimate, result)}
 </section>
 ${balanceSection(result)}
+${daySection(result)}
 ${cautions(result)}
 ${basis(estimate, result)}
 ${signatures()}
@@ -105,7 +110,7 @@ function readings(estimate: Estimate, result: Result): Markup {
   if (result.parts.every(({ readings }) => readings.length === 0)) return html``;
   return html`<section>
 <h2>Gauge readings</h2>
-<ul>${readingsLines(estimate, result).map((line) => html`<li>${typeset(line)}</li>\n`)}</ul>
+${lines(readingsLines(estimate, result))}
 ${readingsTable(result)}
 </section>`;
 }
@@ -114,9 +119,24 @@ function balanceSection({ balance }: Result): Markup {
   if (balance === null) return html``;
   return html`<section>
 <h2>Balance</h2>
-<ul>${balanceLines(balance).map((line) => html`<li>${typeset(line)}</li>\n`)}</ul>
+${lines(balanceLines(balance))}
 ${balanceTables(balance)}
 </section>`;
+}
+
+function daySection(result: Result): Markup {
+  if (result.plan.length === 0 && result.log.length === 0) return html``;
+  return html`<section>
+<h2>The day</h2>
+${lines(dayLines(result))}
+${planTable(result)}
+${logTable(result)}
+</section>`;
+}
+
+function lines(texts: readonly string[]): Markup {
+  if (texts.length === 0) return html``;
+  return html`<ul>${texts.map((line) => html`<li>${typeset(line)}</li>\n`)}</ul>`;
 }
 
 function cautions(result: Result): Markup {

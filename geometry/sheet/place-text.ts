@@ -14,14 +14,15 @@ export function placeText({ parts }: Estimate, part: string, face: string, at: F
 }
 
 /** Where a mix goes, in words: `plate face: radius 90 to 130 mm, angle 20 to 95 deg`. */
-export function stretchesText({ parts }: Estimate, covers: readonly Cover[]): string {
+export function stretchesText({ parts, filler }: Estimate, covers: readonly Cover[]): string {
   const named = covers.slice(0, MOST_STRETCHES).map((cover) => {
     const ranges = coordinatesOf(parts, cover.part, cover.face).map(({ label, isAngle }, i) => {
       const [from, to] = i === 0 ? cover.first : cover.second;
       if (isAngle && to - from >= 360) return 'the whole turn';
       return `${label} ${Math.round(from)} to ${amount(to, isAngle)}`;
     });
-    return `${cover.part} ${cover.face}: ${ranges.join(', ')}`;
+    const layer = filler.passes > 1 ? `, layer ${cover.pass}` : '';
+    return `${cover.part} ${cover.face}: ${ranges.join(', ')}${layer}`;
   });
   const rest = covers.length - named.length;
   return named.join('; ') + (rest > 0 ? `; and ${rest} more` : '');

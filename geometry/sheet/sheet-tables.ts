@@ -3,7 +3,9 @@ import type { BalanceResult } from './balance-result.ts';
 import { PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balance-text.ts';
 import { figure, gauge } from './figure.ts';
 import { html, type Markup } from './markup.ts';
+import { MIX_HEADS, mixCells, scaleText } from './mix-text.ts';
 import { placeText, stretchesText } from './place-text.ts';
+import { combText, LOG_HEADS, logRows, PLAN_HEADS, planRows } from './plan-text.ts';
 import { READINGS_HEADS, readingsRows } from './readings-text.ts';
 import type { PartResult, Result } from './result.ts';
 import { typeset } from './typeset.ts';
@@ -50,50 +52,53 @@ export function regionsTable(estimate: Estimate, part: PartResult): Markup {
 
 /** One row a mix: what goes into the bowl and where it goes on the part, with a box to tick. */
 export function mixesTable(estimate: Estimate, { filler }: Result): Markup {
-  return table(
+  return html`${table(
     `Mixes of ${estimate.job.filler.name || 'putty'}, each in place within ${figure(filler.workingTime)} min`,
-    [
-      number('Mix'),
-      number('mL'),
-      number('A mL'),
-      number('A g'),
-      number('B mL'),
-      number('B g'),
-      word('Goes to'),
-      tick('Done'),
-    ],
-    filler.batches.map(({ number: mix, volume, partA, partB, covers }) => [
-      String(mix),
-      figure(volume),
-      figure(partA.volume),
-      figure(partA.mass),
-      figure(partB.volume),
-      figure(partB.mass),
-      stretchesText(estimate, covers),
+    [number('Mix'), ...headColumns(MIX_HEADS), word('Goes to'), tick('Done')],
+    filler.batches.map((batch) => [
+      String(batch.number),
+      ...mixCells(batch),
+      stretchesText(estimate, batch.covers),
       '',
     ]),
+  )}
+${note(scaleText(filler.batches, filler.selfMixing, estimate.job.filler.scaleStep))}`;
+}
+
+/** One row a mix of a coat. */
+export function coatsTable({ job }: Estimate, { coat }: Result): Markup {
+  const mixes = coat.layers.flatMap((layer) => layer.mixes.map((mix) => ({ layer, mix })));
+  const scale = scaleText(
+    mixes.map(({ mix }) => mix),
+    coat.selfMixing,
+    job.coat.scaleStep,
+  );
+  return html`${table(
+    `Coats of ${job.coat.name || 'coat'}, ${figure(coat.wetFilm)} um wet each, each mix in place within ${figure(coat.workingTime)} min`,
+    [number('Coat'), word('Mix'), ...headColumns(MIX_HEADS), tick('Done')],
+    mixes.map(({ layer, mix }) => [
+      String(layer.number),
+      layer.mixes.length > 1 ? `${mix.number} of ${layer.mixes.length}` : '',
+      ...mixCells(mix),
+      '',
+    ]),
+  )}
+${note(coat.layers.length > 0 ? combText(coat) : '')}
+${note(scale)}`;
+}
+
+/** Steps of the day, with a box to tick. */
+export function planTable(result: Result): Markup {
+  return table(
+    'Plan',
+    [...headColumns(PLAN_HEADS), tick('Done')],
+    planRows(result).map((row) => [...row, '']),
   );
 }
 
-/** One row a coat. */
-export function coatsTable({ job, coat }: Estimate, { coat: result }: Result): Markup {
-  return table(
-    `Coats of ${job.coat.name || 'coat'}, ${figure(result.wetFilm)} um wet each, each mix in place within ${figure(result.workingTime)} min`,
-    [
-      number('Coat'),
-      number('mL'),
-      number('A mL'),
-      number('A g'),
-      number('B mL'),
-      number('B g'),
-      tick('Done'),
-    ],
-    coat.perCoat.map(({ number: layer, volume, partA, partB }) => [
-      String(layer),
-      ...[volume / 1000, partA.volume / 1000, partA.mass, partB.volume / 1000, partB.mass].map(figure),
-      '',
-    ]),
-  );
+/** What was done when, as it was noted at the bench. */
+export function logTable(result: Result): Markup {
+  return table('Done', headColumns(LOG_HEADS), logRows(result));
 }
 
 /** The packs to buy for both materials; nothing when the job lists no packs. */
@@ -138,3 +143,6 @@ ${rows.slice(0, MOST_ROWS).map((row) => html`<tr>${row.map((cell, i) => html`<td
 </table>
 ${rest > 0 ? html`<p class="sheet-rest">and ${rest} more</p>` : null}`;
 }
+
+const note = (text: string): Markup =>
+  text === '' ? html`` : html`<p class="sheet-rest">${typeset(text)}</p>`;

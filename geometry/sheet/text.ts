@@ -3,7 +3,9 @@ import { balanceLines, PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } 
 import { basisOf } from './basis.ts';
 import { figure, gauge } from './figure.ts';
 import { type Headline, headlines } from './headline.ts';
+import { MIX_HEADS, mixCells, scaleText } from './mix-text.ts';
 import { placeText, stretchesText } from './place-text.ts';
+import { climateLines, combText, dayLines, LOG_HEADS, logRows, PLAN_HEADS, planRows } from './plan-text.ts';
 import { READINGS_HEADS, readingsLines, readingsRows } from './readings-text.ts';
 import { type PartResult, type Result, toResult } from './result.ts';
 import { sectionLines } from './sheet-sections.ts';
@@ -28,9 +30,12 @@ export function sheetText(estimate: Estimate): string {
     ),
     ...result.parts.map(({ id }, i) => titled(`Sections of ${id}`, bullets(sectionLines(estimate, i)))),
     titled('Gauge readings', readingsSection(estimate, result)),
+    titled('Weather and putty', bullets(climateLines(result))),
     titled(`Mixes, each within ${figure(result.filler.workingTime)} min`, mixesTable(estimate, result)),
-    titled('Coats', coatsTable(estimate)),
+    titled('Coats', coatsTable(estimate, result)),
     titled('Balance', balanceSection(result)),
+    titled('Plan', [...bullets(dayLines(result)), ...limited(PLAN_HEADS, planRows(result))]),
+    titled('Done', limited(LOG_HEADS, logRows(result))),
     titled(
       'Warnings',
       bullets(result.warnings.map(({ field, text }) => (field === undefined ? text : `${field}: ${text}`))),
@@ -97,24 +102,35 @@ function regionsTable(estimate: Estimate, part: PartResult): string[] {
 }
 
 function mixesTable(estimate: Estimate, { filler }: Result): string[] {
-  const rows = filler.batches.map(({ number, volume, partA, partB, covers }) => [
-    String(number),
-    figure(volume),
-    figure(partA.volume),
-    figure(partA.mass),
-    figure(partB.volume),
-    figure(partB.mass),
-    stretchesText(estimate, covers),
+  const rows = filler.batches.map((batch) => [
+    String(batch.number),
+    ...mixCells(batch),
+    stretchesText(estimate, batch.covers),
   ]);
-  return limited(['>no', '>mL', '>A mL', '>A g', '>B mL', '>B g', 'goes to'], rows);
+  return [
+    ...bullets([scaleText(filler.batches, filler.selfMixing, estimate.job.filler.scaleStep)]),
+    ...limited(['>no', ...MIX_HEADS, 'goes to'], rows),
+  ];
 }
 
-function coatsTable({ coat }: Estimate): string[] {
-  const rows = coat.perCoat.map(({ number, volume, partA, partB }) => [
-    String(number),
-    ...[volume / 1000, partA.volume / 1000, partA.mass, partB.volume / 1000, partB.mass].map(figure),
+function coatsTable({ job }: Estimate, { coat }: Result): string[] {
+  const mixes = coat.layers.flatMap((layer) => layer.mixes.map((mix) => ({ layer, mix })));
+  const rows = mixes.map(({ layer, mix }) => [
+    String(layer.number),
+    layer.mixes.length > 1 ? `${mix.number} of ${layer.mixes.length}` : '',
+    ...mixCells(mix),
   ]);
-  return limited(['>no', '>mL', '>A mL', '>A g', '>B mL', '>B g'], rows);
+  return [
+    ...bullets([
+      ...(coat.layers.length > 0 ? [combText(coat)] : []),
+      scaleText(
+        mixes.map(({ mix }) => mix),
+        coat.selfMixing,
+        job.coat.scaleStep,
+      ),
+    ]),
+    ...limited(['>coat', 'mix', ...MIX_HEADS], rows),
+  ];
 }
 
 /** What the vectors mean, the vectors, and what can be done. */
@@ -138,7 +154,7 @@ function limited(heads: readonly string[], rows: readonly (readonly string[])[])
 }
 
 const bullets = (texts: readonly string[]): string[] =>
-  texts.flatMap((text) => wrapped(`  - ${text}`, WIDTH, '    '));
+  texts.filter((text) => text !== '').flatMap((text) => wrapped(`  - ${text}`, WIDTH, '    '));
 
 const titled = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [title, ...lines];

@@ -69,6 +69,14 @@ describe('a job that can be used', () => {
     expect(readFileSync(join(folder, 'out.html'), 'utf8')).toMatch(/^<!doctype html>/);
   });
 
+  test('--calendar writes the day of a job that says when it begins', () => {
+    const dated = { ...(JSON.parse(sample) as object), plan: { start: '2026-12-01T07:00' } };
+    writeFileSync(join(folder, 'dated.json'), JSON.stringify(dated));
+    const { exit, out, err } = run(['dated.json', '--calendar', 'day.ics', ...COARSE], folder);
+    expect({ exit, out, err }).toEqual({ exit: 0, out: 'The calendar is in day.ics\n', err: '' });
+    expect(readFileSync(join(folder, 'day.ics'), 'utf8')).toMatch(/^BEGIN:VCALENDAR\r\n/);
+  });
+
   test('--help shows an example and needs no file', () => {
     const { exit, out, err } = run(['--help']);
     expect({ exit, err }).toEqual({ exit: 0, err: '' });
@@ -115,6 +123,16 @@ describe('what cannot be used ends with 2, a sentence on standard error and noth
       /could not be read: part of its path is a file and not a folder\.$/,
     ],
     ['a name without end', ['x'.repeat(5000)], /could not be read: its name is too long\.$/],
+    [
+      'a calendar of a job without a start',
+      [join(project, SAMPLE), '--calendar', 'day.ics'],
+      /^plan\.start: missing, needs/,
+    ],
+    [
+      '--sheet with --calendar',
+      [SAMPLE, '--sheet', 'a.html', '--calendar', 'a.ics'],
+      /^Choose one of --sheet and --calendar/,
+    ],
     ['--sheet without a name', [SAMPLE, '--sheet'], /^--sheet needs a value/],
     ['--sheet before another option', ['--sheet', '--cell', '1', SAMPLE], /^--sheet needs a value/],
     ['--cell without a number', [SAMPLE, '--cell'], /^--cell needs a value/],

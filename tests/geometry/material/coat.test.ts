@@ -85,4 +85,26 @@ describe('coatNeed', () => {
       expect(need).toMatchObject({ netVolume: 0, volume: 0, mass: 0, perCoat: [], packs: [] });
     }
   });
+
+  // Derived: 0.85 m2 at 400 cm2/min take 21.25 min; with 25 min to work in that is one mix, with 20 min two of 10.625 min.
+  it('is brushed out in mixes that each stay workable to the end', () => {
+    const demand = { area: 0.85 * M2, leftVolume: 0 };
+    const mixesOf = (minutes: number) =>
+      coatNeed(demand, { ...COAT, workingTime: { minutes, at: 25 } }, REPAIR, null, RATE).perCoat[0].mixes;
+    expect(mixesOf(25).map(({ placing }) => placing)).toEqual([expect.closeTo(21.25, 9)]);
+    expect(mixesOf(20).map(({ placing }) => placing)).toEqual([
+      expect.closeTo(10.625, 9),
+      expect.closeTo(10.625, 9),
+    ]);
+    const whole = coatNeed(demand, COAT, REPAIR, null, RATE).perCoat[0].volume;
+    expect(mixesOf(20).reduce((sum, { volume }) => sum + volume, 0)).toBeCloseTo(whole, 6);
+  });
+
+  // Arrhenius, 55 kJ/mol, 25 -> 35 degC: 20 min become 9.73506 (checked in minutes-at.test.ts), so 60 min become 29.2052.
+  it('brings the overcoat window and hardening to the temperature of the part', () => {
+    const warm = coatNeed({ area: M2, leftVolume: 0 }, COAT, REPAIR, 35, RATE);
+    expect(warm.overcoat?.from).toBeCloseTo(3 * 9.73506, 4);
+    expect(warm.overcoat?.to).toBeCloseTo(12 * 9.73506, 4);
+    expect(warm.hard).toBeCloseTo(48 * 9.73506, 3);
+  });
 });

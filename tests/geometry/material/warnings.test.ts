@@ -29,9 +29,12 @@ function warningsOf(job: Partial<Job>, regions: readonly Region[] = [], allowanc
     whole,
     [fill],
     fillerNeed({ ...NOTHING, netVolume }, whole.filler, REPAIR, whole.surface),
-    coatNeed({ area: 1000, leftVolume: 0 }, whole.coat, REPAIR, whole.surface, whole.plan.coatRate),
+    coatNeed({ area: 1e5, leftVolume: 0 }, whole.coat, REPAIR, whole.surface, whole.plan.coatRate),
   );
 }
+
+const codes = (job: Partial<Job>, netVolume = 0): string[] =>
+  warningsOf(job, [], 0, netVolume).map(({ code }) => code);
 
 const region = (id: string, deepest: number, action: 'fill' | 'leave' = 'fill'): Region => ({
   id,
@@ -80,6 +83,27 @@ describe('materialWarnings', () => {
     expect(warningsOf({ coat: { ...coat, coats: 0 } })).toEqual([]);
   });
 
+  it('warns when mixing and filling together outlast the working time', () => {
+    // 220 mL at 20 mL/min in one mix of 11 min: with 2 min of mixing that is 1 min more than 12 min, and none more than 13.
+    const filler = (minutes: number) => ({ ...FILLER, workingTime: { minutes, at: 25, mass: null } });
+    const tight = warningsOf({ filler: filler(12) }, [], 0, 200_000);
+    expect(tight.map(({ code }) => code)).toEqual(['mix-tight']);
+    expect(tight[0].text).toContain('1 min late');
+    expect(codes({ filler: filler(13) }, 200_000)).toEqual([]);
+  });
+
+  it('warns when the scale is too coarse for the mixes, and not of a cartridge that mixes itself', () => {
+    const coarse = { ...FILLER, scaleStep: 50 };
+    expect(codes({ filler: coarse }, 20_000)).toEqual(['scale-too-coarse']);
+    const cartridge = { label: 'cartridge', mass: null, volume: 50_000, selfMixing: true };
+    expect(codes({ filler: { ...coarse, packs: [cartridge] } }, 20_000)).toEqual([]);
+  });
+
+  it('warns when a coat sets faster than it can be brushed out in any number of mixes one would make', () => {
+    const slow = { ...COAT, workingTime: { minutes: 0.01, at: 25 }, scaleStep: 0.001 };
+    expect(codes({ coat: slow })).toEqual(['coat-too-slow']);
+  });
+
   it('warns when the filler sets before it is mixed', () => {
     // Workshop rule: 16 min at 25 degC are 16 / 2^3 = 2 min at 55 degC, as long as mixing takes.
     const quick = {
@@ -88,15 +112,15 @@ describe('materialWarnings', () => {
       workingTime: { minutes: 16, at: 25, mass: null },
       mixTime: 2,
     };
-    expect(warningsOf({ filler: quick, surface: 55 }, [], 0, 1000)).toEqual([
+    expect(warningsOf({ filler: quick, surface: 55 }, [], 0, 100_000)).toEqual([
       {
         code: 'mix-time',
         field: 'filler.mixTime',
         text: 'The filler stays workable for 2 min at 55 degC and takes 2 min to mix, so it sets before it is in place. Cool the part, or take a slower filler.',
       },
     ]);
-    expect(warningsOf({ filler: quick, surface: 54 }, [], 0, 1000)).toEqual([]);
-    expect(warningsOf({ filler: { ...quick, mixTime: null }, surface: 60 }, [], 0, 1000)).toEqual([]);
+    expect(codes({ filler: quick, surface: 54 }, 100_000)).not.toContain('mix-time');
+    expect(codes({ filler: { ...quick, mixTime: null }, surface: 60 }, 100_000)).toEqual([]);
     expect(warningsOf({ filler: quick, surface: 60 })).toEqual([]);
     const [quoted] = warningsOf({ filler: { ...quick, mixTime: 20 } }, [], 0, 1000);
     expect(quoted.text).toContain('16 min at 25 degC and takes 20 min to mix');

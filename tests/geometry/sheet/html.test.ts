@@ -64,7 +64,7 @@ describe('sheetBody', () => {
       `Mix ${figure(filler.volume)} mL of putty in 1 mix`,
       `Mix ${figure(coat.volume)} mL of coat for 2 coats`,
       `plate: ${parts[0].thinnest.remaining.toFixed(2)} mm of wall left`,
-      `>${figure(filler.batches[0].partA.mass)}</td>`,
+      `>${filler.batches[0].weigh?.partA}</td>`,
       `>${figure(coat.perCoat[0])}</td>`,
     ]) {
       expect(body).toContain(text);

@@ -1,0 +1,57 @@
+import type { LocalTime, Minute } from '../units.ts';
+import { clockOf, dateOf, dayOf, later, weekdayOf } from './shop-clock.ts';
+
+/** `45 min`, `1 h 05 min`, `31 h`. What takes any time at all takes a minute. */
+export function durationText(minutes: Minute): string {
+  const whole = minutes > 0 ? Math.max(1, Math.round(minutes)) : 0;
+  const hours = Math.floor(whole / 60);
+  const rest = whole % 60;
+  if (hours === 0) return `${rest} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${String(rest).padStart(2, '0')} min`;
+}
+
+/** A span of time; the unit stands once where both ends have the same: `30 to 45 min`. */
+export function spanText({ from, to }: { readonly from: Minute; readonly to: Minute }): string {
+  const [first, last] = [durationText(from), durationText(to)];
+  return /^\d+ min$/.test(first) && /^\d+ min$/.test(last)
+    ? `${first.slice(0, -' min'.length)} to ${last}`
+    : `${first} to ${last}`;
+}
+
+/**
+ * When something is: `10:40` by the clock, or `+3:40` from the start of the work when that is not known.
+ * @param beside  another minute the reader is at; a moment of another day says its weekday: `Wed 07:00`
+ */
+export function momentText(start: LocalTime | null, minute: Minute, beside: Minute = minute): string {
+  if (start === null) return offsetText(minute);
+  const time = later(start, minute);
+  return dateOf(time) === dateOf(later(start, beside))
+    ? clockOf(time)
+    : `${weekdayOf(time)} ${clockOf(time)}`;
+}
+
+/** `Tue 1 Dec 14:10`; null when the start is not known. */
+export function dayAndClock(start: LocalTime | null, minute: Minute): string | null {
+  if (start === null) return null;
+  const time = later(start, minute);
+  return `${dayOf(time)} ${clockOf(time)}`;
+}
+
+/** `opens 10:40, closes 13:40`: never earlier than it opens, never later than it closes. */
+export function windowText(
+  start: LocalTime | null,
+  { opens, closes }: { readonly opens: Minute; readonly closes: Minute },
+  beside: Minute,
+): string {
+  const from = momentText(start, Math.ceil(opens - DUST), beside);
+  const to = momentText(start, Math.floor(closes + DUST), beside);
+  return `opens ${from}, closes ${to}`;
+}
+
+/** What a sum of minutes may be off by, min. */
+const DUST = 1e-6;
+
+function offsetText(minute: Minute): string {
+  const whole = Math.round(minute);
+  return `+${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}

@@ -1,0 +1,104 @@
+import type { PlanStepResult } from './day-result.ts';
+import { dayAndClock, durationText, momentText, windowText } from './duration.ts';
+import { counted, figure } from './figure.ts';
+import type { Result } from './result.ts';
+
+export const PLAN_HEADS = ['when', 'step', 'part', '>min', 'window', 'note'];
+
+/** One row a step; the day stands before the first step of each. Waiting stands in brackets. */
+export function planRows({ plan, day }: Result): string[][] {
+  return plan.map((step, i) => {
+    const before = i === 0 ? undefined : plan[i - 1].start;
+    return [
+      whenText(day.start, step, before),
+      step.hands ? step.step : `(${step.step})`,
+      step.parts.join(', '),
+      String(Math.round(step.minutes)),
+      step.window === null ? '' : windowText(day.start, step.window, step.start),
+      [step.note, troubleText(step)].filter((text) => text !== '').join(' '),
+    ];
+  });
+}
+
+function whenText(start: string | null, step: PlanStepResult, before: number | undefined): string {
+  if (start === null) return momentText(null, step.start);
+  return before === undefined
+    ? (dayAndClock(start, step.start) ?? '')
+    : momentText(start, step.start, before);
+}
+
+/** What could not be had, in words; empty when all could. */
+export function troubleText({ trouble }: Pick<PlanStepResult, 'trouble'>): string {
+  if (trouble === 'outside-shift') return 'Outside working hours.';
+  return trouble === 'window-missed' ? 'Its window is missed.' : '';
+}
+
+/** How long it all takes, and what it would take in a colder and in a warmer shop. */
+export function dayLines({ plan, day, filler }: Result): string[] {
+  if (plan.length === 0) return [];
+  const mixes = counted(filler.batches.length, 'mix', 'mixes');
+  return [
+    `Hands-on ${durationText(day.handsOn)}, ${endText(day.start, day.end)}, ${mixes}. Brackets: waiting.`,
+    ...day.elsewhere.map(
+      ({ surface, mixes: count, end, handsOn }) =>
+        `With the part at ${surface} degC: ${counted(count, 'mix', 'mixes')}, hands-on ${durationText(handsOn)}, ${endText(day.start, end)}.`,
+    ),
+  ];
+}
+
+function endText(start: string | null, end: number): string {
+  const moment = dayAndClock(start, end);
+  return moment === null ? `done after ${durationText(end)}` : `done ${moment}`;
+}
+
+/** Go or wait, and why. */
+export function climateLines({ climate, advice }: Result): string[] {
+  const lines: string[] = [];
+  if (climate !== null) {
+    const { dewPoint, margin, fit, reasons, changes } = climate;
+    lines.push(
+      `${fit ? 'Fit to fill and coat' : 'Wait'}: dew point ${dewPoint.toFixed(1)} degC, the part ${Math.abs(margin).toFixed(1)} degC ${margin < 0 ? 'below' : 'above'} it (at least 3 wanted).`,
+    );
+    if (!fit) lines.push(`${sentence(reasons.join('; '))}. ${changes.join(' ')}`);
+  }
+  if (advice !== null) {
+    lines.push(
+      `Advice: service ${advice.severity.replaceAll('-', ' ')}, ${advice.putty === 'coarse-bead' ? 'a putty with coarse ceramic beads' : 'a fine paste'}. ${advice.reasons.join(' ')} [${advice.source}]`,
+    );
+  }
+  return lines;
+}
+
+/** What to aim at with the brush, and what the comb is to show. */
+export function combText({ wetFilm, comb, lostShare }: Result['coat']): string {
+  return (
+    `Aim at ${figure(wetFilm)} um wet: on a comb in steps of 25 um the tooth of ${comb.wet} is wetted and that of ${comb.dry} stays dry. ` +
+    `The first coat pays the blast profile and the wear left to it. Waste on top of the need is ${(100 * lostShare).toFixed(1)} % of what is mixed.`
+  );
+}
+
+export const LOG_HEADS = ['begun', 'done', 'step', '>A g', '>B g', 'batch A', 'batch B', 'note'];
+
+/** What was done when, in the clock of the place it was done at. */
+export function logRows({ log, plan }: Result): string[][] {
+  const names = new Map(plan.map(({ id, step }) => [id, step]));
+  return log.map(({ step, started, done, massA, massB, packA, packB, surface, note }) => [
+    stampText(started),
+    done === null ? '' : stampText(done).slice('2026-12-01 '.length),
+    names.get(step) ?? step,
+    massA === null ? '' : figure(massA),
+    massB === null ? '' : figure(massB),
+    packA,
+    packB,
+    [surface === null ? '' : `part at ${figure(surface)} degC`, note]
+      .filter((text) => text !== '')
+      .join(', '),
+  ]);
+}
+
+/** `2026-12-01 09:12` of `2026-12-01T09:12:30+01:00`. */
+function stampText(instant: string): string {
+  return instant.slice(0, '2026-12-01T09:12'.length).replace('T', ' ');
+}
+
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
