@@ -81,7 +81,7 @@ describe('calendarOf', () => {
     expect(text).toContain('\r\nX-WR-CALNAME:Plate\\, 2\\; "big" spare\r\n');
     expect(calendar.getFirstPropertyValue('prodid')).toMatch(/fettle/);
     for (const { component } of events) expect(component.getFirstPropertyValue('dtstamp')).not.toBeNull();
-    expect(events[0].description).toBe(note.trim());
+    expect(events[0].description).toBe(note);
   });
 
   it('is the same bytes for the same plan, and none without a start or without steps', () => {
