@@ -19,12 +19,13 @@ export function spanText({ from, to }: { readonly from: Minute; readonly to: Min
 }
 
 /**
- * When something is: `10:40` by the clock, or `+3:40` from the start of the work when that is not known.
+ * When something is: `10:40` by the clock, or `+3:40` from the start of the work when that is not known. Rounded up to the minute: nobody
+ * begins before the time has come.
  * @param beside  another minute the reader is at; a moment of another day says its weekday: `Wed 07:00`
  */
 export function momentText(start: LocalTime | null, minute: Minute, beside: Minute = minute): string {
   if (start === null) return offsetText(minute);
-  const time = later(start, minute);
+  const time = later(start, up(minute));
   return dateOf(time) === dateOf(later(start, beside))
     ? clockOf(time)
     : `${weekdayOf(time)} ${clockOf(time)}`;
@@ -33,25 +34,36 @@ export function momentText(start: LocalTime | null, minute: Minute, beside: Minu
 /** `Tue 1 Dec 14:10`; null when the start is not known. */
 export function dayAndClock(start: LocalTime | null, minute: Minute): string | null {
   if (start === null) return null;
-  const time = later(start, minute);
+  const time = later(start, up(minute));
   return `${dayOf(time)} ${clockOf(time)}`;
 }
 
 /** `opens 10:40, closes 13:40`: never earlier than it opens, never later than it closes. */
-export function windowText(
-  start: LocalTime | null,
-  { opens, closes }: { readonly opens: Minute; readonly closes: Minute },
-  beside: Minute,
-): string {
-  const from = momentText(start, Math.ceil(opens - DUST), beside);
-  const to = momentText(start, Math.floor(closes + DUST), beside);
+export function windowText(start: LocalTime | null, { opens, closes }: TimeWindow, beside: Minute): string {
+  const [from, to] = ends(start, { opens, closes }, beside);
   return `opens ${from}, closes ${to}`;
+}
+
+/** `10:40 to 13:40`, likewise. */
+export function betweenText(start: LocalTime | null, window: TimeWindow, beside: Minute): string {
+  return ends(start, window, beside).join(' to ');
+}
+
+interface TimeWindow {
+  readonly opens: Minute;
+  readonly closes: Minute;
+}
+
+function ends(start: LocalTime | null, { opens, closes }: TimeWindow, beside: Minute): [string, string] {
+  return [momentText(start, opens, beside), momentText(start, Math.floor(closes + DUST), beside)];
 }
 
 /** What a sum of minutes may be off by, min. */
 const DUST = 1e-6;
 
+const up = (minute: Minute): Minute => Math.ceil(minute - DUST);
+
 function offsetText(minute: Minute): string {
-  const whole = Math.round(minute);
+  const whole = up(minute);
   return `+${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }

@@ -1,23 +1,28 @@
 import type { PlanStepResult } from './day-result.ts';
-import { dayAndClock, durationText, momentText, windowText } from './duration.ts';
+import { betweenText, dayAndClock, durationText, momentText } from './duration.ts';
 import { counted, figure } from './figure.ts';
 import type { Result } from './result.ts';
 
-export const PLAN_HEADS = ['when', 'step', 'part', '>min', 'window', 'note'];
+export const PLAN_HEADS = ['when', 'step', '>min', 'not before and not after', 'note'];
 
 /** One row a step; the day stands before the first step of each. Waiting stands in brackets. */
-export function planRows({ plan, day }: Result): string[][] {
+export function planRows({ parts, plan, day }: Result): string[][] {
   return plan.map((step, i) => {
     const before = i === 0 ? undefined : plan[i - 1].start;
     return [
       whenText(day.start, step, before),
-      step.hands ? step.step : `(${step.step})`,
-      step.parts.join(', '),
+      nameText(step, parts.length),
       String(Math.round(step.minutes)),
-      step.window === null ? '' : windowText(day.start, step.window, step.start),
+      step.window === null ? '' : betweenText(day.start, step.window, step.start),
       [step.note, troubleText(step)].filter((text) => text !== '').join(' '),
     ];
   });
+}
+
+/** With its parts, unless it is done on all there are; waiting in brackets. */
+function nameText({ step, parts, hands }: PlanStepResult, count: number): string {
+  const name = parts.length === count ? step : `${step}: ${parts.join(', ')}`;
+  return hands ? name : `(${name})`;
 }
 
 function whenText(start: string | null, step: PlanStepResult, before: number | undefined): string {

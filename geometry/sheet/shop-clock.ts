@@ -4,7 +4,7 @@
  */
 import type { LocalTime, Minute } from '../units.ts';
 
-/** So many minutes later by that clock, to the whole minute. */
+/** So many minutes later by that clock, to the whole minute; no later than the year 9999, where its writing ends. */
 export function later(time: LocalTime, minutes: Minute): LocalTime {
   return fromStamp(stampOf(time) + Math.round(minutes) * MS_PER_MINUTE);
 }
@@ -60,6 +60,7 @@ export function tomorrowAtSeven(now: LocalTime): LocalTime {
 
 export const MINUTES_PER_DAY: Minute = 24 * 60;
 const MS_PER_MINUTE = 60_000;
+const LAST_STAMP = Date.UTC(9999, 11, 31, 23, 59);
 const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
 const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 
@@ -68,5 +69,5 @@ function stampOf(time: LocalTime): number {
 }
 
 function fromStamp(stamp: number): LocalTime {
-  return new Date(stamp).toISOString().slice(0, '2026-12-01T07:00'.length);
+  return new Date(Math.min(stamp, LAST_STAMP)).toISOString().slice(0, '2026-12-01T07:00'.length);
 }

@@ -1,19 +1,28 @@
-import { Button } from 'react-aria-components';
-import { viewStore } from '../view/view-store.ts';
 import { useEstimate } from '../worker/estimate-client.ts';
+import { DayFields } from './plan/DayFields.tsx';
+import { StepList } from './plan/StepList.tsx';
+import { Summary } from './plan/Summary.tsx';
+import { TimeLine } from './plan/TimeLine.tsx';
+import { TimesHere } from './plan/TimesHere.tsx';
+import { Weather } from './plan/Weather.tsx';
 
 /** The day from washing to the test run: whether the weather allows it, when each step falls due, and what it waits for. */
 export function PlanPanel() {
   const result = useEstimate((state) => state.result);
-  if (result === null) return <p className="quiet">Working out the figures</p>;
+  const job = useEstimate((state) => state.job);
+  if (result === null || job === null) return <p className="quiet">Working out the figures</p>;
   return (
     <div className="panel-body">
-      <section className="section">
-        <h2>At the bench</h2>
-        <Button className="button" onPress={() => viewStore.getState().set({ isBenchOpen: true })}>
-          Open the bench screen
-        </Button>
-      </section>
+      <Summary result={result} />
+      <Weather result={result} />
+      <DayFields />
+      {result.plan.length > 0 && (
+        <>
+          <TimeLine job={job} result={result} />
+          <StepList result={result} />
+        </>
+      )}
+      <TimesHere job={job} result={result} />
     </div>
   );
 }
