@@ -19,6 +19,7 @@ import { wrapWarnings } from './part/wrap.ts';
 import { type ClimateVerdict, climateWarnings, judgeClimate } from './plan/climate.ts';
 import type { DayPlan } from './plan/day-plan.ts';
 import { type DayWork, planDay } from './plan/plan-day.ts';
+import { planWarnings } from './plan/plan-warnings.ts';
 import { readingWarnings } from './reading-warnings.ts';
 import type { Celsius, Density, Mm, Mm3 } from './units.ts';
 
@@ -152,6 +153,7 @@ export function estimate(
       ),
       ...adviceWarnings(advice, job.filler.largestGrain, demand.deepestFill),
       ...climateWarnings(job.climate, climate),
+      ...planWarnings(day),
     ],
     cautions: cautions({ mixes: filler.volume > 0 || coat.volume > 0, fills: filler.volume > 0 }),
   };

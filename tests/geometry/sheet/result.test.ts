@@ -82,7 +82,16 @@ describe('toResult', () => {
   });
 
   it('leaves what is not worked out null or empty, never zero', () => {
-    expect(result).toMatchObject({ balance: null, clearance: null, climate: null, flowTest: null, plan: [] });
+    expect(result).toMatchObject({
+      balance: null,
+      clearance: null,
+      climate: null,
+      advice: null,
+      flowTest: null,
+      log: [],
+    });
+    const idle = { ...estimate, day: { steps: [], start: null, end: 0, handsOn: 0 } };
+    expect(toResult(idle)).toMatchObject({ plan: [], day: { start: null, end: 0, handsOn: 0 } });
   });
 
   it('drops the field of a warning that has none', () => {
