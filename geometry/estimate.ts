@@ -18,7 +18,8 @@ import { middleOf, solidVolume } from './part/solid.ts';
 import { wrapWarnings } from './part/wrap.ts';
 import { type ClimateVerdict, climateWarnings, judgeClimate } from './plan/climate.ts';
 import type { DayPlan } from './plan/day-plan.ts';
-import { type DayWork, planDay } from './plan/plan-day.ts';
+import type { DayWork } from './plan/day-work.ts';
+import { planDay } from './plan/plan-day.ts';
 import { planWarnings } from './plan/plan-warnings.ts';
 import { readingWarnings } from './reading-warnings.ts';
 import type { Celsius, Density, Mm, Mm3 } from './units.ts';
@@ -195,7 +196,11 @@ function balanceOf(
 
 function dayWork(job: Job, parts: readonly PartEstimate[], filler: FillerNeed, coat: CoatNeed): DayWork {
   return {
-    parts: parts.map(({ id, part }) => ({ id, tips: part.body.kind === 'impeller' })),
+    parts: parts.map(({ id, part, faces }) => ({
+      id,
+      tips: part.body.kind === 'impeller',
+      coated: faces.some((face) => face.coated),
+    })),
     filler,
     mixTime: job.filler.mixTime,
     coatMixTime: job.coat.mixTime,

@@ -8,8 +8,6 @@ import { byNumber, inTurns } from './fill-order.ts';
 import type { Way } from './lay-materials.ts';
 import { type LaidDay, layOutDay } from './lay-out-day.ts';
 
-export type { DayWork } from './day-work.ts';
-
 /** From so many mixes on one way to go about the day is tried, not all. */
 const MANY_MIXES = 100;
 /** What another order must gain before it is worth leaving the numbers on the mixes. */

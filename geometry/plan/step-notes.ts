@@ -77,7 +77,7 @@ export const ASSEMBLE_NOTE = 'Turn the shaft by hand: nothing rubs.';
 export const TEST_NOTE = 'Flow, head and power, as before the repair.';
 
 const dressed = (parts: readonly TaskPart[]): string =>
-  parts.some(({ tips }) => tips) ? 'Dress flush, square the vane tips' : 'Dress flush';
+  `Dress flush${parts.some(({ tips }) => tips) ? ', square the vane tips' : ''}, take the dust off`;
 
 const reblast = (stale: readonly string[]): string =>
   `Blasted more than 4 h before: blast ${named(stale)} again lightly.`;

@@ -14,15 +14,15 @@ describe('notes', () => {
 
   test('square tips where the part has any', () => {
     const made = { parts: ['plate', 'impeller'], mixes: [mix('plate/face'), mix('impeller/tip')] };
-    expect(noteOf('dress:1', made)).toBe('Dress flush.');
-    expect(noteOf('dress:2', made)).toBe('Dress flush, square the vane tips.');
+    expect(noteOf('dress:1', made)).toBe('Dress flush, take the dust off.');
+    expect(noteOf('dress:2', made)).toBe('Dress flush, square the vane tips, take the dust off.');
     expect(noteOf('dress-hard:impeller', made)).toBe('To size; square the vane tips.');
   });
 
   test('leave a layer rough that another goes on, and warn of a mix that holds both', () => {
     const layers = { parts: ['plate'], mixes: [mix('plate/face/1'), mix('plate/face/2')] };
     expect(noteOf('dress:1', layers)).toBe('Level it and leave it rough: the next layer goes on it.');
-    expect(noteOf('dress:2', layers)).toBe('Dress flush.');
+    expect(noteOf('dress:2', layers)).toBe('Dress flush, take the dust off.');
     const both = { parts: ['plate'], mixes: [mix('plate/face/1', 'plate/face/2')] };
     expect(noteOf('fill:1', both)).toContain(
       'two layers of plate: face: put the second layer on other ground first',
