@@ -29,6 +29,8 @@ export interface QuantityFieldProps {
   readonly isDisabled?: boolean | undefined;
   /** Puts the value into the job; the faults, [] when it was taken. */
   readonly onCommit: (value: number) => readonly Fault[];
+  /** What an emptied field does; without it a field may not be empty. */
+  readonly onClear?: (() => readonly Fault[]) | undefined;
 }
 
 /**
@@ -36,7 +38,7 @@ export interface QuantityFieldProps {
  * reason beside it. Looking at the field, leaving it or switching units never changes the value.
  */
 export function QuantityField(props: QuantityFieldProps) {
-  const { label, quantity, value, path, min, max, onCommit, isDisabled = false } = props;
+  const { label, quantity, value, path, min, max, onCommit, onClear, isDisabled = false } = props;
   const units = useView((view) => view.units);
   const show = (size: number) => formatQuantity(size, quantity, units, { as: 'typed' });
   const shown = value === null ? '' : show(value);
@@ -46,6 +48,8 @@ export function QuantityField(props: QuantityFieldProps) {
 
   const commit = () => {
     if (held.text === shown) return held.restore();
+    if (onClear !== undefined && held.text.trim() === '')
+      return held.settle(held.text, onClear().map(faultText));
     const parsed = parseQuantity(held.text, quantity, units, range);
     held.settle(held.text, 'fault' in parsed ? [parsed.fault] : onCommit(parsed.value).map(faultText));
   };

@@ -12,6 +12,7 @@ export type Quantity =
   | 'temperature'
   | 'mass'
   | 'rate'
+  | 'brushing'
   | 'film'
   | 'speed'
   | 'grade'
@@ -95,6 +96,7 @@ const MINUTE = unit('min', 'min mins minute minutes');
 const CELSIUS = unit('°C', '°c c degc celsius');
 const GRAM = unit('g', 'g gram grams gr');
 const ML_PER_MINUTE = unit('mL/min', 'ml/min cm3/min cc/min ccm/min');
+const CM2_PER_MINUTE = unit('cm²/min', 'cm2/min');
 const MICROMETRE = unit('µm', 'um micron microns micrometer micrometre');
 const MIL = unit('mil', 'mil mils thou', 254, 10);
 const RPM = unit('r/min', 'r/min rpm 1/min min-1 /min');
@@ -139,6 +141,10 @@ const UNITS: Readonly<Record<Quantity, QuantityUnits>> = {
   rate: {
     shown: shown(ML_PER_MINUTE, 1, 2, 1),
     typed: [ML_PER_MINUTE, unit('L/min', 'l/min', 1000), unit('L/h', 'l/h', 1000, 60)],
+  },
+  brushing: {
+    shown: shown(CM2_PER_MINUTE, 0, 1, 50),
+    typed: [CM2_PER_MINUTE, unit('m²/h', 'm2/h', 10_000, 60), unit('m²/min', 'm2/min', 10_000)],
   },
   film: {
     shown: shown(MICROMETRE, 0, 1, 10),

@@ -7,6 +7,7 @@ import { PuttyNeeded } from './fill/PuttyNeeded.tsx';
 import { RegionList } from './fill/RegionList.tsx';
 import { RepairChoices } from './fill/RepairChoices.tsx';
 import { Warnings } from './fill/Warnings.tsx';
+import { WhichPutty } from './fill/WhichPutty.tsx';
 import { PartChoice } from './PartChoice.tsx';
 
 /** What is filled and what is left, and what to mix and to buy for it, from the person's own data sheets. */
@@ -18,6 +19,7 @@ export function FillPanel() {
   return (
     <div className="panel-body">
       <PuttyNeeded filler={result.filler} job={job} repair={repair} />
+      <WhichPutty advice={result.advice} />
       <CoatNeeded coat={result.coat} job={job} repair={repair} />
       <Warnings warnings={result.warnings} />
       <RegionList>

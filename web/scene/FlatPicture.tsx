@@ -1,9 +1,14 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import type { Face } from '../../geometry/part/face.ts';
 import { flatFrame } from '../../geometry/sheet/flat-frame.ts';
 import { flatOutline } from '../../geometry/sheet/flat-outline.ts';
+import { wrapTurn } from '../../geometry/units.ts';
 import { useView } from '../view/view-store.ts';
 import { type LiveFace, type LivePart, useLivePart } from '../wear/live-faces.ts';
+import { estimateStore } from '../worker/estimate-client.ts';
+import { BatchMarks } from './BatchMarks.tsx';
+import { freeBox } from './batch-tags.ts';
 import { DepthScaleBar } from './DepthScaleBar.tsx';
 import { type DepthScale, useDepthScale } from './depth-scale.ts';
 import { FlatCanvas } from './FlatCanvas.tsx';
@@ -20,11 +25,12 @@ import { NextReading } from './NextReading.tsx';
 import { PointerDepth } from './PointerDepth.tsx';
 import { faceWords } from './part-words.ts';
 import { ReadingMarks } from './ReadingMarks.tsx';
-import { RegionNumbers } from './RegionNumbers.tsx';
+import { numberBoxes, RegionNumbers } from './RegionNumbers.tsx';
 import { SaveFace } from './SaveFace.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 import { SectionLines } from './SectionLines.tsx';
 import { SurfaceMarks } from './SurfaceMarks.tsx';
+import { useBatchUnderHand } from './use-batch-under-hand.ts';
 import { type Picture, useHand } from './use-hand.ts';
 import { useRegionUnderHand } from './use-region-under-hand.ts';
 import { useSize } from './use-size.ts';
@@ -68,6 +74,7 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
   useSize(area, view.resize);
   useHand(area, picture, hover);
   useRegionUnderHand(hover);
+  useBatchUnderHand(hover);
   useViewKeys(area, useSteering(view));
   const pointOf = (on: LiveFace, [u, v]: GridPlace) =>
     on.face === face ? view.toScreen(frame.toFlat(u, v)) : null;
@@ -97,6 +104,20 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
             screen={view.screen}
             onView={view.onChange}
           />
+          <BatchMarks
+            live={part}
+            pathOf={({ live: on, lines }) =>
+              pathOf(
+                on,
+                lines.map((line) => line.map(({ place }) => place)),
+                true,
+              )
+            }
+            pointOf={({ live: on, place: [u, v] }) => pointOf(on, [u, withinTurn(face, v)])}
+            free={() => freeBox(view.screen(), COVERED)}
+            taken={() => numberBoxes(live, estimateStore.getState().result?.parts ?? [], pointOf)}
+            onView={view.onChange}
+          />
           <RegionNumbers live={live} pointOf={pointOf} onView={view.onChange} />
           <NextReading live={part} pointOf={pointOf} onView={view.onChange} />
           <SectionLines live={part} pathOf={pathOf} pointOf={pointOf} onView={view.onChange} />
@@ -116,6 +137,14 @@ function FaceSheet({ live, part, scale }: FaceSheetProps) {
       </div>
     </>
   );
+}
+
+/** px that buttons above and scales below take. */
+const COVERED = { top: 60, bottom: 84, side: 8 } as const;
+
+/** Counted on past the end of its turn, an angle is drawn at the beginning. */
+function withinTurn({ grid }: Face, v: number): number {
+  return grid.wraps ? grid.v0 + wrapTurn(v - grid.v0) : v;
 }
 
 function usePicture(live: LiveFace, view: FlatView): Picture {

@@ -3,6 +3,8 @@ import { toGridPoint } from '../../geometry/part/face.ts';
 import { useView } from '../view/view-store.ts';
 import { type LiveFace, type LivePart, useLivePart } from '../wear/live-faces.ts';
 import { BalanceArrow } from './BalanceArrow.tsx';
+import { BatchMarks } from './BatchMarks.tsx';
+import { freeBox } from './batch-tags.ts';
 import { CompassLines } from './CompassLines.tsx';
 import { ContourNumbers } from './ContourNumbers.tsx';
 import { DepthScaleBar } from './DepthScaleBar.tsx';
@@ -21,12 +23,13 @@ import { partBounds } from './part-bounds.ts';
 import { partWords } from './part-words.ts';
 import { pick, pickBeyond } from './pick.ts';
 import { ReadingMarks } from './ReadingMarks.tsx';
-import { readingSight } from './reading-sight.ts';
+import { readingSight, type SightedPlace } from './reading-sight.ts';
 import { rendererKind } from './renderer-kind.ts';
 import { SectionLines } from './SectionLines.tsx';
 import { SurfaceMarks } from './SurfaceMarks.tsx';
 import { clearPoint, facingPoint, openPoint } from './seen-point.ts';
-import { surfacePath } from './surface-path.ts';
+import { linePath, type SeenPlace, surfacePath } from './surface-path.ts';
+import { useBatchUnderHand } from './use-batch-under-hand.ts';
 import { type Picture, useHand } from './use-hand.ts';
 import { useRegionUnderHand } from './use-region-under-hand.ts';
 import { useSize } from './use-size.ts';
@@ -85,6 +88,7 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
   const picture = usePicture(live, viewport, times, scale);
   useHand(area, picture, hover);
   useRegionUnderHand(hover);
+  useBatchUnderHand(hover);
   useSize(area, viewport.resize);
   const isWorn = scale.deepest > 0;
   useEffect(
@@ -93,6 +97,10 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
   );
   useViewKeys(area, useSteering(viewport));
   const readings = useMemo(() => readingSight(live.part, viewport, times), [live, viewport, times]);
+  const seenPlace = (at: SightedPlace): SeenPlace => {
+    const [x, y] = readings.pointOf(at) ?? [Number.NaN, Number.NaN];
+    return { x, y, faces: !Number.isNaN(x) };
+  };
   const pathOf = (on: LiveFace, lines: readonly (readonly GridPlace[])[], isClosed: boolean) =>
     surfacePath(viewport.sight(), live.part, on, times, lines, isClosed);
   return (
@@ -123,6 +131,14 @@ function PartPicture({ live, scale }: { readonly live: LivePart; readonly scale:
             pointOf={readings.pointOf}
             look={readings.look}
             screen={viewport.screen}
+            onView={viewport.onChange}
+          />
+          <BatchMarks
+            live={live}
+            pathOf={({ lines }) => lines.map((line) => linePath(line.map(seenPlace), true)).join('')}
+            pointOf={readings.pointOf}
+            look={readings.look}
+            free={() => freeBox(viewport.screen(), isWorn ? COVERED : COVERED_SOUND)}
             onView={viewport.onChange}
           />
           <NextReading

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { useMemo, useRef } from 'react';
 import { useJob } from '../job/job-store.ts';
 import { useView } from '../view/view-store.ts';
 import type { LivePart } from '../wear/live-faces.ts';
@@ -6,6 +6,7 @@ import type { Screen } from './camera.ts';
 import { depthLabel } from './depth-label.ts';
 import { drawnReadings, type PlacedReading, placedReadings } from './reading-places.ts';
 import type { ReadingSight } from './reading-sight.ts';
+import { useLookAtRest } from './use-look-at-rest.ts';
 import { useOverlay, type Watch } from './use-overlay.ts';
 import './reading-marks.css';
 
@@ -60,40 +61,6 @@ export function ReadingMarks({ live, pointOf, look, screen, onView }: ReadingMar
       </g>
     </g>
   );
-}
-
-/** ms without a change after which the view rests. */
-const REST = 120;
-
-function useLookAtRest(
-  readings: readonly PlacedReading[],
-  look: ReadingSight['look'] | undefined,
-  onView: Watch,
-  draw: () => void,
-): void {
-  const latest = useRef(draw);
-  useLayoutEffect(() => {
-    latest.current = draw;
-  });
-  useEffect(() => {
-    if (look === undefined) return;
-    let callOff = () => {};
-    let timer: ReturnType<typeof setTimeout>;
-    const wait = () => {
-      callOff();
-      clearTimeout(timer);
-      timer = setTimeout(() => {
-        callOff = look(readings, () => latest.current());
-      }, REST);
-    };
-    wait();
-    const stop = onView(wait);
-    return () => {
-      stop();
-      callOff();
-      clearTimeout(timer);
-    };
-  }, [readings, look, onView]);
 }
 
 const SLOTS = Array.from({ length: MOST }, (_, i) => i);

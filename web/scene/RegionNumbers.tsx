@@ -1,10 +1,11 @@
 import { useRef } from 'react';
 import { toGridPoint } from '../../geometry/part/face.ts';
-import type { RegionResult } from '../../geometry/sheet/result.ts';
+import type { PartResult, RegionResult } from '../../geometry/sheet/result.ts';
 import type { Deg } from '../../geometry/units.ts';
 import { ownPoint } from '../tools/file-point.ts';
 import type { LiveFace } from '../wear/live-faces.ts';
 import { useEstimate } from '../worker/estimate-client.ts';
+import type { ScreenBox } from './batch-tags.ts';
 import type { GridPlace } from './face-ring.ts';
 import { useOverlay, type Watch } from './use-overlay.ts';
 
@@ -26,15 +27,11 @@ export function RegionNumbers({ live, pointOf, onView }: RegionNumbersProps) {
   const regions = useEstimate(
     (estimate) => estimate.result?.parts.find(({ id }) => id === live.part)?.regions ?? NONE,
   );
-  const shown = regions
-    .map((region, i) => ({ region, number: i + 1 }))
-    .filter(({ region }) => region.face === live.face.name)
-    .slice(0, MOST);
+  const shown = numberedRegions(live, regions);
   useOverlay(() => {
     const taken: (readonly [number, number])[] = [];
     for (const [i, ring] of [...(group.current?.children ?? [])].entries()) {
-      const place = toGridPoint(live.face, ownPoint(live.face, shown[i].region.at));
-      const point = pointOf(live, place);
+      const point = pointOf(live, shown[i].place);
       const isFree =
         point !== null && taken.every(([x, y]) => Math.hypot(x - point[0], y - point[1]) > 2 * RING);
       ring.toggleAttribute('hidden', !isFree);
@@ -56,6 +53,32 @@ export function RegionNumbers({ live, pointOf, onView }: RegionNumbersProps) {
       ))}
     </g>
   );
+}
+
+/** px around the numbers on the picture: other words keep clear of them. */
+export function numberBoxes(
+  live: LiveFace,
+  parts: readonly PartResult[],
+  pointOf: RegionNumbersProps['pointOf'],
+): readonly ScreenBox[] {
+  const regions = parts.find(({ id }) => id === live.part)?.regions ?? NONE;
+  return numberedRegions(live, regions).flatMap(({ place }) => {
+    const point = pointOf(live, place);
+    if (point === null) return [];
+    const [x, y] = [point[0] + OFF[0], point[1] + OFF[1]];
+    return [{ x0: x - RING, x1: x + RING, y0: y - RING, y1: y + RING }];
+  });
+}
+
+function numberedRegions(live: LiveFace, regions: readonly RegionResult[]) {
+  return regions
+    .map((region, i) => ({ region, number: i + 1 }))
+    .filter(({ region }) => region.face === live.face.name)
+    .slice(0, MOST)
+    .map((numbered) => ({
+      ...numbered,
+      place: toGridPoint(live.face, ownPoint(live.face, numbered.region.at)),
+    }));
 }
 
 const NONE: readonly RegionResult[] = [];

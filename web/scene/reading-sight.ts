@@ -5,12 +5,15 @@ import { isHiddenBehind } from './hidden-behind.ts';
 import type { PlacedReading } from './reading-places.ts';
 import type { Viewport } from './viewport.ts';
 
-/** Where readings are seen on a part in three dimensions. */
+/** A place that is looked at again and again: what is known of it is kept as long as the object lives. */
+export type SightedPlace = Pick<PlacedReading, 'live' | 'place'>;
+
+/** Where readings, and the edges of what mixes cover, are seen on a part in three dimensions. */
 export interface ReadingSight {
   /** px from the top left; null where it faces away, or was hidden behind another vane or the hub when last looked. */
-  pointOf(reading: PlacedReading): readonly [x: number, y: number] | null;
+  pointOf(reading: SightedPlace): readonly [x: number, y: number] | null;
   /** Looks anew which are hidden, a few ms at a time: thousands take longer than a frame. @returns calls it off */
-  look(readings: readonly PlacedReading[], onDone: () => void): () => void;
+  look(readings: readonly SightedPlace[], onDone: () => void): () => void;
 }
 
 interface Known {
@@ -24,10 +27,10 @@ const SLICE = 6;
 
 /** @param times  how many times its true depth the wear is drawn */
 export function readingSight(part: Part, viewport: Viewport, times: number): ReadingSight {
-  const known = new Map<PlacedReading, Known>();
+  const known = new WeakMap<SightedPlace, Known>();
   // Nothing stands before the faces of a plate.
   const mayHide = part.body.kind === 'impeller';
-  const knownOf = (reading: PlacedReading): Known => {
+  const knownOf = (reading: SightedPlace): Known => {
     const before = known.get(reading);
     if (before !== undefined) return before;
     const { live, place } = reading;

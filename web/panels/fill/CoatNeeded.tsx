@@ -1,14 +1,23 @@
 import { GENERIC_COAT, type WholeRepair } from '../../../geometry/job/defaults.ts';
 import type { JobFile } from '../../../geometry/job/job-file.ts';
-import { counted, figure } from '../../../geometry/sheet/figure.ts';
+import { counted, figure, plain } from '../../../geometry/sheet/figure.ts';
 import type { CoatResult } from '../../../geometry/sheet/result.ts';
-import { formatQuantity } from '../../fields/format-quantity.ts';
-import { shownUnit } from '../../fields/quantity-units.ts';
 import { useView } from '../../view/view-store.ts';
 import { areaText } from './area-text.ts';
 import { Buy, Weighing } from './Buy.tsx';
+import { CoatByFace } from './CoatByFace.tsx';
+import { CoatLayers } from './CoatLayers.tsx';
+import { overcoatSpan, timesText } from './times-text.ts';
 import { WorkingOut } from './WorkingOut.tsx';
-import { coatWorking, packsWorking, partsWorking } from './workings.ts';
+import { combText, wetFilmText } from './wet-film-text.ts';
+import {
+  coatWasteWorking,
+  coatWorking,
+  packsWorking,
+  partsWorking,
+  scaleWorking,
+  wetFilmWorking,
+} from './workings.ts';
 import './Needed.css';
 
 interface CoatNeededProps {
@@ -30,56 +39,42 @@ export function CoatNeeded({ coat, job, repair }: CoatNeededProps) {
       </section>
     );
   }
-  const film = `${formatQuantity(coat.wetFilm, 'film', units)} ${shownUnit('film', units).symbol}`;
-  const { partA, partB } = coat;
+  const { lostShare, perCoat } = coat;
+  const surface = job.climate?.surface;
   return (
     <section className="section" aria-label="Coat">
       <div>
         <p className="needed-lead">
-          Coat {figure(coat.volume)} mL in {counted(coat.perCoat.length, 'coat', 'coats')}
+          Coat {figure(coat.volume)} mL in {counted(perCoat.length, 'coat', 'coats')}
         </p>
         <p>
-          {film} wet each, over {areaText(coat.area, units)}. Use each within {Math.floor(coat.workingTime)}{' '}
-          min.
+          {wetFilmText(coat, units)} wet each, over {areaText(coat.area, units)}. {combText(coat)}
         </p>
+        <p className="quiet">{timesText({ ...coat, span: overcoatSpan(coat) }, surface)}</p>
+        {lostShare > 0 && (
+          <p className="quiet">
+            With {plain(repair.coatWaste)} % for waste on top of the need: {percent(lostShare)} of what you
+            mix is lost.
+          </p>
+        )}
       </div>
-      <table className="needed-table">
-        <caption className="unseen">Coats</caption>
-        <thead>
-          <tr>
-            <th scope="col">Coat</th>
-            <th scope="col">A</th>
-            <th scope="col">B</th>
-            <th scope="col">Both</th>
-          </tr>
-        </thead>
-        <tbody>
-          {coat.perCoat.map((volume, i) => {
-            const share = volume / coat.volume;
-            return (
-              // biome-ignore lint/suspicious/noArrayIndexKey: coats have no name but their place
-              <tr key={i}>
-                <th scope="row">{i + 1}</th>
-                <td>
-                  {figure(partA.mass * share)} g
-                  <span className="quiet">{figure(partA.volume * share)} mL</span>
-                </td>
-                <td>
-                  {figure(partB.mass * share)} g
-                  <span className="quiet">{figure(partB.volume * share)} mL</span>
-                </td>
-                <td>{figure(volume)} mL</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+      <CoatLayers coat={coat} />
       <Weighing weighing={coat.weighing} />
       <Buy packs={coat.packs} />
+      <CoatByFace coat={coat} job={job} />
       <WorkingOut
         of="the coat"
-        workings={[coatWorking(coat, sheet, repair), partsWorking(coat, sheet), packsWorking(coat)]}
+        workings={[
+          coatWorking(coat, sheet, repair),
+          wetFilmWorking(coat, sheet),
+          coatWasteWorking(repair),
+          partsWorking(coat, sheet),
+          ...scaleWorking(coat.layers.flatMap(({ mixes }) => mixes)),
+          packsWorking(coat),
+        ]}
       />
     </section>
   );
 }
+
+const percent = (share: number): string => `${plain(Number((100 * share).toFixed(1)))} %`;

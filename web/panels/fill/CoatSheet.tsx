@@ -1,16 +1,24 @@
 import { GENERIC_COAT } from '../../../geometry/job/defaults.ts';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useJob } from '../../job/job-store.ts';
+import { useEstimate } from '../../worker/estimate-client.ts';
+import { CureFields } from './CureFields.tsx';
 import { DataSheet } from './DataSheet.tsx';
 import { isGeneric } from './generic.ts';
 import { MixFields } from './MixFields.tsx';
 import { Packs } from './Packs.tsx';
+import { ScaleFields } from './ScaleFields.tsx';
+import { TimeSpan } from './TimeSpan.tsx';
+import { overcoatSpan, timesText } from './times-text.ts';
 import { useCoatEdit } from './use-material-edit.ts';
 
 /** The coat's data sheet. */
 export function CoatSheet() {
   const coat = useJob((state) => state.job.coat) ?? GENERIC_COAT;
   const edit = useCoatEdit();
+  const result = useEstimate((state) => state.result?.coat);
+  const surface = useEstimate((state) => state.job?.climate?.surface);
+  const here = result === undefined ? null : timesText({ ...result, span: overcoatSpan(result) }, surface);
   return (
     <DataSheet heading="Data sheet of the coat" isGeneric={isGeneric(coat)}>
       <MixFields path="coat" word="coat" material={coat} edit={edit} />
@@ -50,6 +58,31 @@ export function CoatSheet() {
         help="The first coat fills it."
         onCommit={(profile) => edit('blast profile', (old) => ({ ...old, profile }), 'profile')}
       />
+      <CureFields
+        path="coat"
+        word="coat"
+        material={coat}
+        edit={edit}
+        hardStart={{ minutes: 960, at: coat.workingTime.at }}
+        here={here}
+      >
+        <TimeSpan
+          word="Coat over"
+          known="The data sheet says when to coat over"
+          path="coat.overcoat"
+          value={coat.overcoat}
+          start={{ from: 60, to: 240, at: coat.workingTime.at }}
+          help="Later than that, the coat wants roughening first."
+          onCommit={(span, field) =>
+            edit(
+              'coating over',
+              ({ overcoat: _, ...old }) => (span === undefined ? old : { ...old, overcoat: span }),
+              `overcoat.${field}`,
+            )
+          }
+        />
+      </CureFields>
+      <ScaleFields path="coat" word="coat" material={coat} edit={edit} />
       <Packs
         path="coat.packs"
         packs={coat.packs ?? []}

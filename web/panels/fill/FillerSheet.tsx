@@ -1,17 +1,25 @@
 import { GENERIC_FILLER } from '../../../geometry/job/defaults.ts';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useJob } from '../../job/job-store.ts';
+import { useEstimate } from '../../worker/estimate-client.ts';
 import { OptionalQuantity } from '../OptionalQuantity.tsx';
+import { CureFields } from './CureFields.tsx';
 import { DataSheet } from './DataSheet.tsx';
 import { isGeneric } from './generic.ts';
 import { MixFields } from './MixFields.tsx';
 import { Packs } from './Packs.tsx';
+import { ScaleFields } from './ScaleFields.tsx';
+import { TimeSpan } from './TimeSpan.tsx';
+import { firmsUpSpan, timesText } from './times-text.ts';
 import { useFillerEdit } from './use-material-edit.ts';
 
 /** The putty's data sheet. */
 export function FillerSheet() {
   const filler = useJob((state) => state.job.filler) ?? GENERIC_FILLER;
   const edit = useFillerEdit();
+  const result = useEstimate((state) => state.result?.filler);
+  const surface = useEstimate((state) => state.job?.climate?.surface);
+  const here = result === undefined ? null : timesText({ ...result, span: firmsUpSpan(result) }, surface);
   return (
     <DataSheet heading="Data sheet of the putty" isGeneric={isGeneric(filler)}>
       <MixFields path="filler" word="putty" material={filler} edit={edit} />
@@ -61,6 +69,31 @@ export function FillerSheet() {
           edit('largest grain', (old) => ({ ...old, largestGrain }), 'largestGrain')
         }
       />
+      <CureFields
+        path="filler"
+        word="putty"
+        material={filler}
+        edit={edit}
+        hardStart={{ minutes: 480, at: filler.workingTime.at }}
+        here={here}
+      >
+        <TimeSpan
+          word="Firms up"
+          known="The data sheet says when it firms up"
+          path="filler.firmsUp"
+          value={filler.firmsUp}
+          start={{ from: 30, to: 45, at: filler.workingTime.at }}
+          help="From then on a layer can be dressed."
+          onCommit={(span, field) =>
+            edit(
+              'firming up of the putty',
+              ({ firmsUp: _, ...old }) => (span === undefined ? old : { ...old, firmsUp: span }),
+              `firmsUp.${field}`,
+            )
+          }
+        />
+      </CureFields>
+      <ScaleFields path="filler" word="putty" material={filler} edit={edit} />
       <Packs
         path="filler.packs"
         packs={filler.packs ?? []}

@@ -4,6 +4,7 @@ import type { Fault } from '../../../geometry/job/fault.ts';
 import type { FillerFile } from '../../../geometry/job/job-file.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
+import { SwitchField } from '../../fields/SwitchField.tsx';
 import { TextInput } from '../../fields/TextInput.tsx';
 import { forgetDrafts } from '../forget-drafts.ts';
 
@@ -106,6 +107,15 @@ function PackFields({ pack, number, path, onChange, onRemove }: PackFieldsProps)
           onCommit={(size) => onChange({ ...rest, volume: size }, 'volume')}
         />
       )}
+      <SwitchField
+        label="A cartridge that mixes A and B itself"
+        value={pack.selfMixing === true}
+        help="Its nozzle mixes: nothing to weigh."
+        onCommit={(isSelfMixing) => {
+          const { selfMixing: _, ...plain } = pack;
+          return onChange(isSelfMixing ? { ...plain, selfMixing: true } : plain, 'selfMixing');
+        }}
+      />
     </div>
   );
 }

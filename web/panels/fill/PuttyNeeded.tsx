@@ -1,12 +1,14 @@
 import { GENERIC_FILLER, type WholeRepair } from '../../../geometry/job/defaults.ts';
 import type { JobFile } from '../../../geometry/job/job-file.ts';
-import { counted, figure } from '../../../geometry/sheet/figure.ts';
+import { counted } from '../../../geometry/sheet/figure.ts';
 import { plusMinus } from '../../../geometry/sheet/readings-text.ts';
 import type { FillerResult } from '../../../geometry/sheet/result.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
+import { BatchList } from './BatchList.tsx';
 import { Buy, Weighing } from './Buy.tsx';
+import { firmsUpSpan, timesText } from './times-text.ts';
 import { WorkingOut } from './WorkingOut.tsx';
-import { mixesWorking, packsWorking, partsWorking, puttyWorking } from './workings.ts';
+import { mixesWorking, packsWorking, partsWorking, puttyWorking, scaleWorking } from './workings.ts';
 import './Needed.css';
 
 interface PuttyNeededProps {
@@ -42,34 +44,11 @@ export function PuttyNeeded({ filler, job, repair }: PuttyNeededProps) {
           {passes > 1 ? `In ${passes} passes, one over the other. ` : 'In one pass. '}
           Place each mix within {Math.floor(workingTime)} min of starting to mix it.
         </p>
+        {(filler.firmsUp !== null || filler.hard !== null) && (
+          <p className="quiet">{timesText({ ...filler, span: firmsUpSpan(filler) }, job.climate?.surface)}</p>
+        )}
       </div>
-      {batches.length > 0 && (
-        <table className="needed-table">
-          <caption className="unseen">Mixes</caption>
-          <thead>
-            <tr>
-              <th scope="col">Mix</th>
-              <th scope="col">A</th>
-              <th scope="col">B</th>
-              <th scope="col">Within</th>
-            </tr>
-          </thead>
-          <tbody>
-            {batches.map(({ number, partA, partB, minutes }) => (
-              <tr key={number}>
-                <th scope="row">{number}</th>
-                <td>
-                  {figure(partA.mass)} g<span className="quiet">{figure(partA.volume)} mL</span>
-                </td>
-                <td>
-                  {figure(partB.mass)} g<span className="quiet">{figure(partB.volume)} mL</span>
-                </td>
-                <td>{Math.floor(minutes)} min</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
+      <BatchList filler={filler} job={job} />
       <Weighing weighing={filler.weighing} />
       <Buy packs={filler.packs} />
       <WorkingOut
@@ -78,6 +57,7 @@ export function PuttyNeeded({ filler, job, repair }: PuttyNeededProps) {
           puttyWorking(filler, repair),
           partsWorking(filler, sheet),
           mixesWorking(filler, sheet, repair, job.climate?.surface),
+          ...scaleWorking(filler.batches),
           packsWorking(filler),
         ]}
       />

@@ -6,6 +6,7 @@ import { useView } from '../../view/view-store.ts';
 import { OptionalQuantity } from '../OptionalQuantity.tsx';
 import { valueText } from '../wear/face-words.ts';
 import { CoatedFaces } from './CoatedFaces.tsx';
+import { CoatWaste } from './CoatWaste.tsx';
 
 /** The choices of the repair that are the person's own. */
 export function RepairChoices() {
@@ -61,13 +62,8 @@ export function RepairChoices() {
           max={500}
           onCommit={(fillerWaste) => set('waste of putty', { fillerWaste }, 'fillerWaste')}
         />
-        <QuantityField
-          label="Waste of coat"
-          quantity="percent"
-          path="repair.coatWaste"
-          value={repair.coatWaste}
-          min={0}
-          max={500}
+        <CoatWaste
+          waste={repair.coatWaste}
           onCommit={(coatWaste) => set('waste of coat', { coatWaste }, 'coatWaste')}
         />
         <QuantityField

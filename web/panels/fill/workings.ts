@@ -1,8 +1,8 @@
 import { USUAL_ACTIVATION_ENERGY, type WholeRepair } from '../../../geometry/job/defaults.ts';
 import type { CoatFile, FillerFile } from '../../../geometry/job/job-file.ts';
 import { counted, figure, plain } from '../../../geometry/sheet/figure.ts';
-import type { CoatResult, FillerResult } from '../../../geometry/sheet/result.ts';
-import type { Celsius } from '../../../geometry/units.ts';
+import type { BatchResult, CoatResult, FillerResult } from '../../../geometry/sheet/result.ts';
+import type { Celsius, Fraction } from '../../../geometry/units.ts';
 
 /** How a figure was found: the rule, the same with this job's numbers in it, and where the rule comes from. */
 export interface Working {
@@ -107,6 +107,52 @@ export function coatWorking(result: CoatResult, coat: CoatFile, repair: WholeRep
     ],
     source:
       'Solids by volume as in ISO 3233; two thirds of the profile is common practice. Waste is your choice.',
+  };
+}
+
+/** Of the first mix that is weighed; mixes of a material are alike, or nearly so. None where nothing is weighed. */
+export function scaleWorking(
+  mixes: readonly Pick<BatchResult, 'volume' | 'partA' | 'partB' | 'weigh'>[],
+): readonly Working[] {
+  for (const { volume, partA, partB, weigh } of mixes) {
+    if (weigh === null) continue;
+    return [
+      {
+        what: 'On the scale',
+        rule: 'Of all pairs of A and B that the scale can show and whose ratio is right within 2 %, the one whose total is nearest to the mix',
+        numbers: [
+          `Mix of ${figure(volume)} mL: A ${figure(partA.mass)} g, B ${figure(partB.mass)} g; on the scale ${plain(weigh.partA)} g and ${plain(weigh.partB)} g`,
+          `(${plain(weigh.partB)} / ${plain(weigh.partA)}) / (${partB.mass.toFixed(2)} / ${partA.mass.toFixed(2)}) = ${(1 + weigh.ratioError).toFixed(3)}: ${offText(weigh.ratioError)}`,
+        ],
+        source: 'Arithmetic. The limit of 2 % is common practice; your data sheet may be stricter.',
+      },
+    ];
+  }
+  return [];
+}
+
+function offText(error: Fraction): string {
+  const percent = Math.abs(100 * error).toFixed(1);
+  return percent === '0.0' ? 'as it should be' : `${percent} % too ${error > 0 ? 'much' : 'little'} B`;
+}
+
+export function wetFilmWorking({ wetFilm }: CoatResult, { dryFilm, solidsByVolume }: CoatFile): Working {
+  return {
+    what: 'Wet film',
+    rule: 'Wet film = dry film / solids',
+    numbers: [`${plain(dryFilm)} µm / ${plain(solidsByVolume / 100)} = ${figure(wetFilm)} µm`],
+    source: 'Solids by volume as in ISO 3233. Teeth of the comb 25 µm apart, common practice.',
+  };
+}
+
+export function coatWasteWorking({ coatWaste }: WholeRepair): Working {
+  return {
+    what: 'Waste of coat',
+    rule: 'Share of the mix that is lost = waste / (100 + waste)',
+    numbers: [
+      `${plain(coatWaste)} / (100 + ${plain(coatWaste)}) = ${figure((100 * coatWaste) / (100 + coatWaste))} %`,
+    ],
+    source: 'Arithmetic. Waste is your choice; typical losses stand beside its field, trade practice.',
   };
 }
 

@@ -9,14 +9,14 @@ import './Stage.css';
 // The 3D library is by far the largest thing to load; words and figures do not wait for it.
 const PartView = lazy(async () => ({ default: (await import('../../scene/PartView.tsx')).PartView }));
 
-/** The part in 3D; on Wear its flat picture too, beside it where there is room and in its place where there is not. */
+/** The part in 3D; on Wear and Fill its flat picture too, beside it where there is room and in its place where there is not. */
 export function Stage() {
-  const isWear = useView((view) => view.step === 'wear');
+  const hasFlat = useView(({ step }) => step === 'wear' || step === 'fill');
   const isWide = useScreen('wide');
   const [picture, setPicture] = useState<'part' | 'flat'>('part');
-  const hasChoice = isWear && !isWide;
+  const hasChoice = hasFlat && !isWide;
   const showsPart = !hasChoice || picture === 'part';
-  const showsFlat = isWear && (isWide || picture === 'flat');
+  const showsFlat = hasFlat && (isWide || picture === 'flat');
   return (
     <div className="stage">
       {hasChoice && (

@@ -6,11 +6,14 @@ import { measured } from '../../../../geometry/job/measured.ts';
 import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
 import { toResult } from '../../../../geometry/sheet/result.ts';
 import {
+  coatWasteWorking,
   coatWorking,
   mixesWorking,
   packsWorking,
   partsWorking,
   puttyWorking,
+  scaleWorking,
+  wetFilmWorking,
 } from '../../../../web/panels/fill/workings.ts';
 
 const fresh = newPlateJob();
@@ -97,6 +100,31 @@ describe('the numbers of a working add up as written', () => {
 
   it('coat', () => {
     expectTrue(coatWorking(coat, GENERIC_COAT, repair).numbers[0]);
+  });
+
+  it('wet film: of 80 % solids it is a quarter more than the dry one', () => {
+    const { coat: thinned } = toResult(
+      estimate(measured({ ...job, coat: { ...GENERIC_COAT, solidsByVolume: 80 } })),
+    );
+    const [line] = wetFilmWorking(thinned, { ...GENERIC_COAT, solidsByVolume: 80 }).numbers;
+    // 250 / 0.8, by hand.
+    expect(line).toBe('250 µm / 0.8 = 313 µm');
+  });
+
+  it('waste of coat: 25 % on top is a fifth of the mix', () => {
+    const [line] = coatWasteWorking(repair).numbers;
+    expect(line).toBe('25 / (100 + 25) = 20.0 %');
+  });
+
+  it('scale: the ratio weighed against the ratio wanted', () => {
+    const mixes = [...filler.batches, ...coat.layers.flatMap((layer) => layer.mixes)];
+    for (const mix of mixes) {
+      const [working] = scaleWorking([mix]);
+      const [, sum] = working.numbers;
+      expectTrue(sum.replace(/:.*$/, ''));
+      expect(Number(/= ([\d.]+):/.exec(sum)?.[1])).toBeCloseTo(1 + (mix.weigh?.ratioError ?? Number.NaN), 3);
+    }
+    expect(scaleWorking(mixes.map((mix) => ({ ...mix, weigh: null })))).toEqual([]);
   });
 
   it('packs hold at least the need', () => {
