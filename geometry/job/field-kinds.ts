@@ -14,20 +14,20 @@ interface Range {
 }
 
 /** A finite number of `what` (noun phrase with its unit) in a range. */
-export function quantity(what: string, range: Range): z.ZodNumber {
+export function quantity(what: string, range: Range) {
   const error = `${what}, ${rangeWords(range)}`;
-  let kind = z.number({ error });
-  if (range.above !== undefined) kind = kind.gt(range.above, { error });
-  if (range.least !== undefined) kind = kind.gte(range.least, { error });
-  if (range.below !== undefined) kind = kind.lt(range.below, { error });
-  if (range.most !== undefined) kind = kind.lte(range.most, { error });
-  return kind;
+  const bounds: z.core.$ZodCheck<number>[] = [];
+  if (range.above !== undefined) bounds.push(z.gt(range.above, { error }));
+  if (range.least !== undefined) bounds.push(z.gte(range.least, { error }));
+  if (range.below !== undefined) bounds.push(z.lt(range.below, { error }));
+  if (range.most !== undefined) bounds.push(z.lte(range.most, { error }));
+  return z.number({ error }).check(...bounds);
 }
 
 /** A whole number from `least` to `most`. */
-export function count(what: string, least: number, most: number): z.ZodNumber {
+export function count(what: string, least: number, most: number) {
   const error = `${what}, a whole number from ${least} to ${most}`;
-  return z.number({ error }).int({ error }).gte(least, { error }).lte(most, { error });
+  return z.number({ error }).check(z.int({ error }), z.gte(least, { error }), z.lte(most, { error }));
 }
 
 export function oneOf<const Choices extends readonly [string, ...string[]]>(choices: Choices) {
@@ -40,29 +40,65 @@ export const flag = z.boolean({ error: 'true or false' });
 
 export function text(what: string, longest: number) {
   const error = `${what}, text of at most ${longest} characters`;
-  return z.string({ error }).max(longest, { error });
+  return z.string({ error }).check(z.maxLength(longest, { error }));
 }
 
-export function list<Item extends z.ZodType>(item: Item, what: string, least: number, most: number) {
+/** Text that matches `pattern`. */
+export function patterned(pattern: RegExp, error: string) {
+  return z.string({ error }).check(z.regex(pattern, { error }));
+}
+
+/** The name of a face; `error` gives examples. */
+export function faceName(error: string) {
+  return z.string({ error }).check(z.minLength(1, { error }), z.maxLength(64, { error }));
+}
+
+export function list<Item extends z.ZodMiniType>(item: Item, what: string, least: number, most: number) {
   const error = `a list of ${least === 0 ? 'at most' : `${least} to`} ${most} ${what}`;
-  return z.array(item, { error }).min(least, { error }).max(most, { error });
+  return z.array(item, { error }).check(z.minLength(least, { error }), z.maxLength(most, { error }));
 }
 
-export function pair<Item extends z.ZodType>(item: Item, what: string) {
+export function pair<Item extends z.ZodMiniType>(item: Item, what: string) {
   return z.tuple([item, item], { error: what });
 }
 
 /** An object of named fields; fields we do not know stay in it. */
-export function record<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
-  return z.looseObject(shape, { error: `${what} in braces, { … }` });
+export function record<Shape extends z.core.$ZodShape>(what: string, shape: Shape, about: About = {}) {
+  return published(z.looseObject(shape, { error: `${what} in braces, { … }` }), about);
 }
 
-/** The words for an object told apart by its `kind`: what it should be, or which kinds there are. */
-export function kindNeeds(what: string, kinds: string) {
-  return ({ input }: { readonly input?: unknown }): string =>
+/** One of several records, told apart by its `kind`. `kinds` are the words for which there are. */
+export function byKind<const Records extends readonly [z.ZodMiniObject, ...z.ZodMiniObject[]]>(
+  what: string,
+  records: Records,
+  kinds: string,
+  about: About = {},
+) {
+  const error = ({ input }: { readonly input?: unknown }): string =>
     typeof input === 'object' && input !== null && !Array.isArray(input)
       ? kinds
       : `${what} in braces, { "kind": … }`;
+  return published(z.discriminatedUnion('kind', records, { error }), about);
+}
+
+/** A field that may be left out. `description` says its unit, and what holds then, to whoever reads the published schema. */
+export function optional<Kind extends z.ZodMiniType>(kind: Kind, description?: string) {
+  const field = z.optional(kind);
+  return description === undefined ? field : published(field, { description });
+}
+
+/** The kind with words of its own in the published schema; `kind` itself stays as it was. */
+export function described<Kind extends z.ZodMiniType>(kind: Kind, description: string): Kind {
+  return published(kind.clone(), { description });
+}
+
+/** What the published schema says about a kind: `id`, its name there, `description`, and rules only that schema states. */
+type About = z.core.GlobalMeta;
+
+/** Writes into the library's list of what is said about each kind. */
+function published<Kind extends z.ZodMiniType>(kind: Kind, about: About): Kind {
+  z.globalRegistry.add(kind, about);
+  return kind;
 }
 
 function rangeWords(range: Range): string {
@@ -99,16 +135,16 @@ const INSTANT =
   /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d{1,3})?(?:Z|[+-](?:0\d|1[0-4]):[0-5]\d)$/;
 
 /** A day and a time by the clock on the wall of the shop, no zone (ISO 8601): `2026-12-01T07:00`. */
-export const localTime = patterned(LOCAL_TIME, 'a day and a time by the shop clock, "2026-12-01T07:00"');
+export const localTime = dated(LOCAL_TIME, 'a day and a time by the shop clock, "2026-12-01T07:00"');
 /** A time of day by that clock. */
 export const clockTime = patterned(CLOCK_TIME, 'a time of day, "15:30"');
 /** A moment with its distance from UTC (ISO 8601, RFC 3339). */
-export const instant = patterned(INSTANT, 'a moment with its zone, "2026-12-01T07:12:30+01:00"');
+export const instant = dated(INSTANT, 'a moment with its zone, "2026-12-01T07:12:30+01:00"');
 
-function patterned(pattern: RegExp, error: string) {
+/** Text that matches `pattern` and begins with a day there is. */
+function dated(pattern: RegExp, error: string) {
   const isDay = (text: string) => !Number.isNaN(Date.parse(text)) && isInMonth(text);
-  const kind = z.string({ error }).regex(pattern, { error });
-  return pattern === CLOCK_TIME ? kind : kind.refine(isDay, { error });
+  return patterned(pattern, error).check(z.refine(isDay, { error }));
 }
 
 /** Whether the day is in the month: the language's own reader takes 31 February for 3 March. */

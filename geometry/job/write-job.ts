@@ -88,7 +88,8 @@ type Field = readonly [name: string, value: unknown, schema: Schema];
 
 /** Those of the schema first, in its order. */
 function orderedFields(value: object, schema: Schema): readonly Field[] {
-  const shape: Readonly<Record<string, z.core.$ZodType>> = schema instanceof z.ZodObject ? schema.shape : {};
+  const shape: Readonly<Record<string, z.core.$ZodType>> =
+    schema instanceof z.ZodMiniObject ? schema.shape : {};
   const known = Object.keys(shape).filter((name) => Object.hasOwn(value, name));
   const others = Object.keys(value).filter((name) => !Object.hasOwn(shape, name));
   const field = (name: string, inner: Schema): Field => [name, Reflect.get(value, name), inner];
@@ -99,20 +100,24 @@ function orderedFields(value: object, schema: Schema): readonly Field[] {
 }
 
 function itemSchema(schema: Schema): Schema {
-  return schema instanceof z.ZodArray ? schema.element : null;
+  return schema instanceof z.ZodMiniArray ? schema.def.element : null;
 }
 
 /** The schema that holds for the value: out of its wrapping, and of several kinds the value's own. */
 function plainSchema(schema: Schema, value: unknown): Schema {
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault) {
-    return plainSchema(schema.unwrap(), value);
+  if (
+    schema instanceof z.ZodMiniOptional ||
+    schema instanceof z.ZodMiniNullable ||
+    schema instanceof z.ZodMiniDefault
+  ) {
+    return plainSchema(schema.def.innerType, value);
   }
-  if (!(schema instanceof z.ZodDiscriminatedUnion) || typeof value !== 'object' || value === null)
+  if (!(schema instanceof z.ZodMiniDiscriminatedUnion) || typeof value !== 'object' || value === null)
     return schema;
-  const kind: unknown = Reflect.get(value, schema.def.discriminator);
+  const kind: unknown = Reflect.get(value, 'kind');
   return (
-    schema.options.find(
-      (option) => option instanceof z.ZodObject && option.shape.kind.safeParse(kind).success,
+    schema.def.options.find(
+      (option) => option instanceof z.ZodMiniObject && z.safeParse(option.shape.kind, kind).success,
     ) ?? null
   );
 }

@@ -21,7 +21,7 @@ const STAGES: readonly (readonly string[])[] = [
   ['command.ts'],
 ];
 /** What the engine may take from npm. */
-const ENGINE_PACKAGES = ['d3-contour', 'earcut', 'ical-generator', 'zod'];
+const ENGINE_PACKAGES = ['d3-contour', 'earcut', 'ical-generator', 'zod/mini'];
 /** Not part of the engine: they build and start the command. */
 const MACHINERY = [
   'geometry/run-command.mjs',
