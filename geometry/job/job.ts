@@ -407,6 +407,8 @@ export interface LogEntry {
   readonly step: string;
   readonly started: Instant;
   readonly done: Instant | null;
+  /** null: it was done, or is being done. */
+  readonly outcome: 'skipped' | 'discarded' | null;
   readonly massA: Gram | null;
   readonly massB: Gram | null;
   /** Batch numbers on the packs; empty when not noted. */

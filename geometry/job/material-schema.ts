@@ -48,7 +48,7 @@ const pack = record('a pack', {
 const packs = optional(list(pack, 'packs', 0, 50), 'What can be bought; each by mass or by volume');
 
 const scaleStep = optional(
-  quantity('a mass in g', { above: 0, most: 1000 }),
+  quantity('a mass in g', { least: 0.001, most: 1000 }),
   'Step of the scale the parts are weighed on, g',
 );
 

@@ -37,6 +37,7 @@ export function measuredLog(log: LogFile): LogEntry[] {
     step: entry.step,
     started: entry.started,
     done: entry.done ?? null,
+    outcome: entry.outcome ?? null,
     massA: entry.massA ?? null,
     massB: entry.massB ?? null,
     packA: entry.packA ?? '',

@@ -7,6 +7,7 @@ import {
   list,
   localTime,
   minutes,
+  oneOf,
   optional,
   quantity,
   record,
@@ -51,6 +52,10 @@ export const logSchema = list(
     step: described(text('the id of a step of the plan', 64), 'As in the result: "fill:3", "coat:1.2"'),
     started: instant,
     done: optional(instant),
+    outcome: optional(
+      oneOf(['skipped', 'discarded']),
+      'Left undone, or mixed and thrown away; done when left out',
+    ),
     massA: optional(grams, 'As weighed, g'),
     massB: optional(grams, 'As weighed, g'),
     packA: optional(batchNumber, 'Batch number on the pack of A'),

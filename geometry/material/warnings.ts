@@ -38,6 +38,8 @@ export function materialWarnings(
       coat.selfMixing ? [] : coat.perCoat.flatMap(({ mixes }) => mixes),
     ),
     ...brushWarning(coat),
+    ...hardWarning('filler', need.volume, need.hard),
+    ...hardWarning('coat', coat.volume, coat.hard),
     ...buildWarnings(job.filler, fills),
     ...allowanceWarning(job.coat, fills),
     ...batchWarning(need),
@@ -119,6 +121,18 @@ function scaleWarning(
       text:
         `A scale that shows ${step} g is too coarse for ${count === 1 ? 'one mix' : `${count} mixes`} of the ${material}: no weights that it can show ` +
         `keep the ratio within ${RATIO_LIMIT * 100} %. Measure A and B out by volume, or weigh on a finer scale.`,
+    },
+  ];
+}
+
+/** Without it the plan would seem to be done before anything may be touched. */
+function hardWarning(material: 'filler' | 'coat', volume: Mm3, hard: Minute | null): Warning[] {
+  if (volume === 0 || hard !== null) return [];
+  return [
+    {
+      code: 'hard-unknown',
+      field: `${material}.hard`,
+      text: `When the ${material} is hard is not given, so the plan does not wait for it. Enter the time from the data sheet.`,
     },
   ];
 }

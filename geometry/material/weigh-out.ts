@@ -21,7 +21,7 @@ const DUST = 1e-9;
  * The masses of A and B for a mix, both as the scale can show them: of all pairs whose ratio is right within 2 % the one that is
  * nearest to what is asked for, part by part.
  * @param volume   of the mix, mm3
- * @param largest  no more than this is mixed at once, mm3; a mix that is that large already may pass it by one step of each part
+ * @param largest  no more than this is mixed at once, mm3
  * @param step     of the scale, g
  * @returns null when no pair within the limits of ratio and size is on the scale: it is too coarse for so small a mix
  */
@@ -30,21 +30,25 @@ export function weighOut(mix: Mix, volume: Mm3, largest: Mm3, step: Gram): Weigh
   if (!(partA.mass > 0 && partB.mass > 0)) return null;
   const total = partA.mass + partB.mass;
   const ratio = partB.mass / partA.mass;
-  const most = Math.min(total * (1 + MORE), Math.max(total, (total * largest) / volume) + step);
+  const most = Math.min(total * (1 + MORE), Math.max(total, (total * largest) / volume));
   const least = total * (1 - LESS);
-  const rightA = partA.mass / step;
+  const nearest = Math.max(1, Math.round(partA.mass / step));
   let best: WeighedOut | null = null;
   let bestOff = Infinity;
-  for (let a = Math.max(1, Math.floor((least / total) * rightA) - 1); a * step < most; a++) {
-    // The nearest two of B for this A.
-    for (const b of new Set([Math.floor(a * ratio + DUST), Math.ceil(a * ratio - DUST)])) {
-      const sum = (a + b) * step;
-      const ratioError = b / a / ratio - 1;
-      if (b === 0 || Math.abs(ratioError) > RATIO_LIMIT || sum < least - DUST || sum > most + DUST) continue;
-      const off = Math.abs(a * step - partA.mass) + Math.abs(b * step - partB.mass);
-      if (off >= bestOff) continue;
-      best = { partA: onScale(a, step), partB: onScale(b, step), ratioError };
-      bestOff = off;
+  // Outward from the nearest step of A: what lies further off than the best so far cannot be nearer.
+  for (let k = 0; (k - 1) * step < Math.min(bestOff, MORE * total); k++) {
+    for (const a of k === 0 ? [nearest] : [nearest - k, nearest + k]) {
+      // The nearest two of B for this A.
+      for (const b of new Set([Math.floor(a * ratio + DUST), Math.ceil(a * ratio - DUST)])) {
+        const sum = (a + b) * step;
+        const ratioError = b / a / ratio - 1;
+        if (a < 1 || b < 1 || Math.abs(ratioError) > RATIO_LIMIT) continue;
+        if (sum < least - DUST || sum > most + DUST) continue;
+        const off = Math.abs(a * step - partA.mass) + Math.abs(b * step - partB.mass);
+        if (off >= bestOff) continue;
+        best = { partA: onScale(a, step), partB: onScale(b, step), ratioError };
+        bestOff = off;
+      }
     }
   }
   return best;

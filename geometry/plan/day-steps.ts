@@ -70,7 +70,7 @@ function lastSteps(task: DayTask, laid: LaidDay): PlanStep[] {
     of: null,
     parts: all,
     start: laid.harden,
-    minutes: task.hard ?? 0,
+    minutes: laid.isHard - laid.harden,
     after: [lastOn(task, laid)],
     note: hardenNote(task),
   });

@@ -19,6 +19,8 @@ export interface DayTask {
   readonly coats: CoatChain | null;
   /** From the end of the last coat, or of the last filler where there is no coat; null when the data sheet does not say. */
   readonly hard: Minute | null;
+  /** Of the filler, from the end of its last mix; 0 when there is none, or when the data sheet does not say. */
+  readonly fillerHard: Minute;
   /** How long the filler and the coat stay workable, mixing included. */
   readonly fillWithin: Minute;
   readonly coatWithin: Minute;
@@ -85,6 +87,7 @@ export function dayTask(work: DayWork, choices: PlanChoices): DayTask | null {
           }
         : null,
     hard: coat.volume > 0 ? coat.hard : filler.hard,
+    fillerHard: filler.volume > 0 ? (filler.hard ?? 0) : 0,
     fillWithin: filler.workingTime,
     coatWithin: coat.workingTime,
   };

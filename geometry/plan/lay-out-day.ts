@@ -13,6 +13,8 @@ export interface LaidDay {
   readonly fills: readonly FillPlace[];
   readonly coats: readonly CoatPlace[];
   readonly harden: Minute;
+  /** When both filler and coat are hard. */
+  readonly isHard: Minute;
   readonly dressHard: readonly Minute[];
   readonly check: Minute;
   readonly assemble: Minute;
@@ -30,7 +32,7 @@ export function layOutDay(task: DayTask, way: Way): LaidDay {
   const coats = layCoats(task, hands, preparations, fills);
 
   const harden = hardensFrom(task, fills, coats);
-  const isHard = harden + (task.hard ?? 0);
+  const isHard = Math.max(harden + (task.hard ?? 0), lastFilled(task, fills) + task.fillerHard);
   const dressHard = parts.map(({ id }) => {
     const own = task.mixes.map((mix, i) => (mix.parts.includes(id) ? fills[i].dress + times.dress : 0));
     return takeEarliest(hands, hours, lastOf([isHard, ...own]), times.dressHard);
@@ -43,6 +45,7 @@ export function layOutDay(task: DayTask, way: Way): LaidDay {
     fills,
     coats,
     harden,
+    isHard,
     dressHard,
     check,
     assemble,
@@ -51,13 +54,14 @@ export function layOutDay(task: DayTask, way: Way): LaidDay {
   };
 }
 
-function hardensFrom(
-  { mixes, coats }: DayTask,
-  fills: readonly FillPlace[],
-  places: readonly CoatPlace[],
-): Minute {
-  if (coats === null) return lastOf(fills.map(({ fill }, i) => fill + mixes[i].minutes));
+function hardensFrom(task: DayTask, fills: readonly FillPlace[], places: readonly CoatPlace[]): Minute {
+  const { coats } = task;
+  if (coats === null) return lastFilled(task, fills);
   return lastOf(places[places.length - 1].mixes) + lastOf(coats.coats[coats.coats.length - 1].slice(-1));
+}
+
+function lastFilled({ mixes }: DayTask, fills: readonly FillPlace[]): Minute {
+  return lastOf(fills.map(({ fill }, i) => fill + mixes[i].minutes));
 }
 
 function staleParts(

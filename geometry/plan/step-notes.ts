@@ -16,7 +16,7 @@ export function fillNote(mix: TaskMix, task: DayTask, stale: readonly string[]):
     mix.covers.length > 0 && `On ${whereTo(mix)}.`,
     `In place within ${wholeMinutes(task.fillWithin)} of starting to mix.`,
     mix.twice.length > 0 &&
-      `It holds two layers of ${named(mix.twice)}: put the second layer on other ground first, or mix it apart.`,
+      `It holds more than one layer of ${named(mix.twice)}: mix each layer apart, once the one below is dressed.`,
   ]);
 }
 

@@ -84,10 +84,12 @@ export function combText({ wetFilm, comb, lostShare }: Result['coat']): string {
 
 export const LOG_HEADS = ['begun', 'done', 'step', '>A g', '>B g', 'batch A', 'batch B', 'note'];
 
+const OUTCOMES = { skipped: 'skipped', discarded: 'thrown away' } as const;
+
 /** What was done when, in the clock of the place it was done at. */
 export function logRows({ log, plan }: Result): string[][] {
   const names = new Map(plan.map(({ id, step }) => [id, step]));
-  return log.map(({ step, started, done, massA, massB, packA, packB, surface, note }) => [
+  return log.map(({ step, started, done, massA, massB, packA, packB, surface, note, outcome }) => [
     stampText(started),
     done === null ? '' : stampText(done).slice('2026-12-01 '.length),
     names.get(step) ?? step,
@@ -95,7 +97,11 @@ export function logRows({ log, plan }: Result): string[][] {
     massB === null ? '' : figure(massB),
     packA,
     packB,
-    [surface === null ? '' : `part at ${figure(surface)} degC`, note]
+    [
+      outcome === null ? '' : OUTCOMES[outcome],
+      surface === null ? '' : `part at ${figure(surface)} degC`,
+      note,
+    ]
       .filter((text) => text !== '')
       .join(', '),
   ]);

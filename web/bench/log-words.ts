@@ -16,7 +16,7 @@ export function itemWords(item: LogItem, { plan, filler, coat }: BenchResult): s
   const mix = mixName(item.step);
   const lines: string[] = [];
   if (state === 'skipped') lines.push('Skipped');
-  if (state === 'binned') lines.push('Thrown away');
+  if (state === 'discarded') lines.push('Thrown away');
   if (mix !== null && state !== 'skipped') {
     const selfMixing = mix.material === 'fill' ? filler.selfMixing : coat.selfMixing;
     const grams = [amount('A', item.massA), amount('B', item.massB)].filter((words) => words !== '');

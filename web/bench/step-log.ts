@@ -7,16 +7,12 @@ export type LogItem = LogFile[number];
 /** What was put down beside a mix. */
 export type MixNotes = Partial<Pick<LogItem, 'massA' | 'massB' | 'packA' | 'packB'>>;
 
-/** `running`: begun and not done. `skipped` and `binned` stand at the start of the note, where a reader of the sheet finds them too. */
-export type ItemState = 'running' | 'done' | 'skipped' | 'binned';
+type Outcome = NonNullable<LogItem['outcome']>;
+/** `running`: begun and not done. */
+export type ItemState = 'running' | 'done' | Outcome;
 
-const SKIPPED = 'Skipped';
-const BINNED = 'Thrown away';
-
-export function stateOf({ done, note = '' }: LogItem): ItemState {
-  if (done === undefined) return 'running';
-  if (startsWith(note, SKIPPED)) return 'skipped';
-  return startsWith(note, BINNED) ? 'binned' : 'done';
+export function stateOf({ done, outcome }: LogItem): ItemState {
+  return done === undefined ? 'running' : (outcome ?? 'done');
 }
 
 /** A step is over when it was done or skipped; a mix that was thrown away is still to be made. */
@@ -54,16 +50,16 @@ export function startStep(job: JobFile, step: string, at: Instant, notes: MixNot
 
 /** Stamps a step as done; one that was never begun is begun and done at once. */
 export function finishStep(job: JobFile, step: string, at: Instant, notes: MixNotes = {}): JobFile {
-  return endStep(job, step, at, notes, '');
+  return endStep(job, step, at, notes);
 }
 
 export function skipStep(job: JobFile, step: string, at: Instant): JobFile {
-  return endStep(job, step, at, {}, SKIPPED);
+  return endStep(job, step, at, {}, 'skipped');
 }
 
 /** What is in the bowl goes to waste, and the mix has to be made again. */
 export function binMix(job: JobFile, step: string, at: Instant): JobFile {
-  return runningPlace(logOf(job), step) === null ? job : endStep(job, step, at, {}, BINNED);
+  return runningPlace(logOf(job), step) === null ? job : endStep(job, step, at, {}, 'discarded');
 }
 
 /** Changes what was put down of an entry; undefined takes a value out. */
@@ -98,9 +94,7 @@ export function takeBackLast(job: JobFile): JobFile {
   if (kind === 'start' || item.done === item.started) {
     return withLog(job, [...log.slice(0, place), ...log.slice(place + 1)]);
   }
-  const { done: _, note, ...rest } = item;
-  const kept = withoutMark(note ?? '');
-  const again: LogItem = kept === '' ? rest : { ...rest, note: kept };
+  const { done: _, outcome: __, ...again } = item;
   return withLog(job, [...log.slice(0, place), again, ...log.slice(place + 1)]);
 }
 
@@ -109,19 +103,6 @@ export function differsInLogAlone(before: JobFile, now: JobFile): boolean {
   const [was, is]: Readonly<Record<string, unknown>>[] = [before, now];
   const names = new Set([...Object.keys(was), ...Object.keys(is)]);
   return [...names].every((name) => name === 'log' || was[name] === is[name]) && was.log !== is.log;
-}
-
-/** The note without the word that marks the entry. */
-export function freeNote({ note = '' }: LogItem): string {
-  return withoutMark(note);
-}
-
-/** The note with the word that marks the entry, as it is kept. */
-export function markedNote(item: LogItem, text: string): string {
-  const state = stateOf(item);
-  const mark = state === 'skipped' ? SKIPPED : state === 'binned' ? BINNED : '';
-  if (mark === '') return text;
-  return text === '' ? mark : `${mark}: ${text}`;
 }
 
 /** Batch numbers of the packs as they were noted last for the same material. */
@@ -133,31 +114,19 @@ export function lastPacks(log: LogFile, material: 'fill' | 'coat'): { packA: str
   };
 }
 
-function endStep(job: JobFile, step: string, at: Instant, notes: MixNotes, mark: string): JobFile {
+function endStep(job: JobFile, step: string, at: Instant, notes: MixNotes, outcome?: Outcome): JobFile {
   const log = logOf(job);
   const place = runningPlace(log, step);
   const item: LogItem = place === null ? { step, started: at, ...withoutGaps(notes) } : log[place];
   // Nothing ends before it began, whoever's clock stamped the start.
   const done = Date.parse(at) < begun(item) ? item.started : at;
-  const note = mark === '' ? item.note : item.note ? `${mark}: ${item.note}` : mark;
-  const over: LogItem = note === undefined ? { ...item, done } : { ...item, done, note };
+  const over: LogItem = outcome === undefined ? { ...item, done } : { ...item, done, outcome };
   return withLog(job, place === null ? [...log, over] : log.map((known, i) => (i === place ? over : known)));
 }
 
 function withLog(job: JobFile, log: LogFile): JobFile {
   const { log: _, ...rest } = job;
   return log.length === 0 ? rest : { ...rest, log };
-}
-
-function withoutMark(note: string): string {
-  for (const mark of [SKIPPED, BINNED]) {
-    if (startsWith(note, mark)) return note.slice(mark.length).replace(/^:\s*/, '');
-  }
-  return note;
-}
-
-function startsWith(note: string, mark: string): boolean {
-  return note === mark || note.startsWith(`${mark}:`);
 }
 
 function withoutGaps<T extends object>(item: T): T {

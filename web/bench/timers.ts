@@ -187,10 +187,10 @@ function urgency({ phase, span }: BenchTimer): number {
 }
 
 const hasBegun = (log: LogFile, step: string): boolean =>
-  log.some((item) => item.step === step && stateOf(item) !== 'binned');
+  log.some((item) => item.step === step && stateOf(item) !== 'discarded');
 
 function hasCoat(log: LogFile, number: number): boolean {
-  return log.some((item) => isOfCoat(item, number) && stateOf(item) !== 'binned');
+  return log.some((item) => isOfCoat(item, number) && stateOf(item) !== 'discarded');
 }
 
 function coatEnds(log: LogFile, number: number): Ms[] {

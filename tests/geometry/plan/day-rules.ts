@@ -83,7 +83,11 @@ function contentFaults({ steps }: DayPlan, work: DayWork, { minutes }: PlanChoic
     wanted.set(`touch-test:${number}`, minutes.touchTest);
   }
   if (planned.length > 0) {
-    wanted.set('harden', (coat.perCoat.length > 0 ? coat.hard : filler.hard) ?? 0);
+    const endOfLast = (kind: string) => Math.max(0, ...steps.filter((step) => step.kind === kind).map(endOf));
+    const filled = endOfLast('fill') + (filler.batches.length > 0 ? (filler.hard ?? 0) : 0);
+    const coated = endOfLast('coat') + (coat.hard ?? 0);
+    const from = endOfLast(coat.perCoat.length > 0 ? 'coat' : 'fill');
+    wanted.set('harden', Math.max(filled, coat.perCoat.length > 0 ? coated : 0, from) - from);
     wanted.set('check', minutes.check).set('assemble', minutes.assemble).set('test', minutes.test);
   }
   return [

@@ -24,10 +24,8 @@ describe('notes', () => {
     expect(noteOf('dress:1', layers)).toBe('Level it and leave it rough: the next layer goes on it.');
     expect(noteOf('dress:2', layers)).toBe('Dress flush, take the dust off.');
     const both = { parts: ['plate'], mixes: [mix('plate/face/1', 'plate/face/2')] };
-    expect(noteOf('fill:1', both)).toContain(
-      'two layers of plate: face: put the second layer on other ground first',
-    );
-    expect(noteOf('fill:1', layers)).not.toContain('two layers');
+    expect(noteOf('fill:1', both)).toContain('more than one layer of plate: face: mix each layer apart');
+    expect(noteOf('fill:1', layers)).not.toContain('more than one layer');
   });
 
   test('ask for the weather once a coat, and for a print before the next', () => {
@@ -44,6 +42,7 @@ describe('notes', () => {
       firmsUp: null,
       coats: [[15], [15]],
       overcoat: null,
+      fillerHard: null,
       coatHard: null,
     };
     const day = dayOf(made);

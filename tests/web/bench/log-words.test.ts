@@ -23,7 +23,9 @@ test('an entry names grams and packs, and says what became of it', () => {
     itemWords({ step: 'fill:1', started, massA: 158, massB: 69, packA: 'L1', packB: 'H2' }, BENCH),
   ).toEqual(['A 158 g, B 69 g', 'Pack A L1, B H2']);
   expect(itemWords({ step: 'fill:1', started }, BENCH)).toEqual(['Grams not noted']);
-  expect(itemWords({ step: 'dress:1', started, done: started, note: 'Skipped' }, BENCH)).toEqual(['Skipped']);
+  expect(itemWords({ step: 'dress:1', started, done: started, outcome: 'skipped' }, BENCH)).toEqual([
+    'Skipped',
+  ]);
   expect(itemWords({ step: 'fill:9', started, massA: 158 }, BENCH)).toEqual([
     'A 158 g',
     'Not in the plan any more',

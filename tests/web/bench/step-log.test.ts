@@ -4,11 +4,9 @@ import {
   binMix,
   differsInLogAlone,
   finishStep,
-  freeNote,
   isOver,
   lastPacks,
   logOf,
-  markedNote,
   newestStamp,
   noteItem,
   skipStep,
@@ -41,12 +39,12 @@ describe('stamps', () => {
     expect(job.log?.[0].done).toBe(at(30));
     expect(readJobValue(job)).not.toHaveProperty('faults');
   });
-  test('a skipped step is over and says so in its note; a mix thrown away is to be made again', () => {
+  test('a skipped step is over; a mix thrown away is to be made again', () => {
     const skipped = skipStep(EMPTY, 'dress:1', at(5));
     expect(skipped.log?.map(stateOf)).toEqual(['skipped']);
     expect(isOver(logOf(skipped), 'dress:1')).toBe(true);
     const binned = binMix(startStep(EMPTY, 'fill:1', at(0)), 'fill:1', at(25));
-    expect(binned.log?.map(stateOf)).toEqual(['binned']);
+    expect(binned.log?.map(stateOf)).toEqual(['discarded']);
     expect(isOver(logOf(binned), 'fill:1')).toBe(false);
     expect(startStep(binned, 'fill:1', at(30)).log).toHaveLength(2);
     expect(binMix(EMPTY, 'fill:1', at(1))).toBe(EMPTY);
@@ -54,12 +52,9 @@ describe('stamps', () => {
 });
 
 describe('notes', () => {
-  test('of a skipped step keep its mark, whatever is typed', () => {
-    const job = skipStep(EMPTY, 'dress:1', at(5));
-    const typed = noteItem(job, 0, { note: markedNote(logOf(job)[0], 'no tools') });
-    expect(typed.log?.[0].note).toBe('Skipped: no tools');
-    expect(freeNote(logOf(typed)[0])).toBe('no tools');
-    expect(stateOf(logOf(typed)[0])).toBe('skipped');
+  test('of a skipped step leave it skipped', () => {
+    const typed = noteItem(skipStep(EMPTY, 'dress:1', at(5)), 0, { note: 'no tools' });
+    expect(typed.log).toMatchObject([{ note: 'no tools', outcome: 'skipped' }]);
   });
   test('that are emptied leave no field behind', () => {
     const job = noteItem(jobWith([{ step: 'fill:1', started: at(0), note: 'x', massA: 1 }]), 0, {
@@ -67,9 +62,6 @@ describe('notes', () => {
       massA: undefined as never,
     });
     expect(job.log).toEqual([{ step: 'fill:1', started: at(0) }]);
-  });
-  test('a word that only begins like a mark is none', () => {
-    expect(stateOf({ step: 'a', started: at(0), done: at(1), note: 'Skipped two pits' })).toBe('done');
   });
 });
 

@@ -30,7 +30,7 @@ describe('the time left in a mix', () => {
     expect(timer.isAhead).toBe(true);
   });
   test('ends when it is done or thrown away', () => {
-    expect(running([{ step: 'fill:1', started: at(0), done: at(9), note: 'Thrown away' }], 10)).toEqual([]);
+    expect(running([{ step: 'fill:1', started: at(0), done: at(9), outcome: 'discarded' }], 10)).toEqual([]);
   });
 });
 
@@ -47,7 +47,7 @@ describe('the window to dress a fill', () => {
     expect(running([{ step: 'fill:9', started: at(0), done: at(15) }], 20)).toEqual([]);
   });
   test('a fill that was skipped firms up nowhere', () => {
-    expect(running([{ step: 'fill:1', started: at(0), done: at(0), note: 'Skipped' }], 5)).toEqual([]);
+    expect(running([{ step: 'fill:1', started: at(0), done: at(0), outcome: 'skipped' }], 5)).toEqual([]);
   });
 });
 

@@ -71,7 +71,7 @@ function breachesOfPlan(job, result) {
     const { id, start, minutes } = step;
     const needed = steps.get(id);
     that(start >= 0 && Number.isFinite(start), `${id} starts at ${start}`);
-    near(`${id} minutes`, minutes, needed.minutes);
+    near(`${id} minutes`, minutes, id === 'harden' ? hardening(job, result, start) : needed.minutes);
     that(step.hands === !WAITING.has(needed.kind), `${id} hands is ${step.hands}`);
     that(step.kind === needed.kind, `${id} is of kind ${step.kind}`);
     that(sameSet(step.parts, needed.parts), `${id} is of ${step.parts}, should be of ${[...needed.parts]}`);
@@ -89,7 +89,7 @@ function breachesOfPlan(job, result) {
   result.filler.batches.forEach(({ covers }, i) => {
     const own = covers.some((low) => covers.some((top) => isOn(top, low)));
     that(
-      !own || /layers/.test(found.get(`fill:${i + 1}`).note),
+      !own || /layer/.test(found.get(`fill:${i + 1}`).note),
       `fill:${i + 1} lays two layers and keeps quiet`,
     );
   });
@@ -98,6 +98,17 @@ function breachesOfPlan(job, result) {
 
 const endOf = ({ start, minutes }) => start + minutes;
 const sameSet = (a, b) => a.length === new Set(b).size && a.every((one) => new Set(b).has(one));
+
+/** From the last that goes on until both materials are hard, each from the end of its own last mix. */
+function hardening(job, { plan }, start) {
+  const hardAt = (kind, material) => {
+    const ends = plan.filter((step) => step.kind === kind).map(endOf);
+    if (ends.length === 0 || material.hard === undefined) return start;
+    const { minutes, at } = material.hard;
+    return Math.max(...ends) + minutesAt(minutes, at, material, job.climate?.surface);
+  };
+  return Math.max(start, hardAt('fill', fillerOfJob(job)), hardAt('coat', coatOfJob(job))) - start;
+}
 
 /** Every step the job needs by id, with its time and what it must not come before. */
 function neededSteps(job, { filler, coat }) {
@@ -149,9 +160,7 @@ function neededSteps(job, { filler, coat }) {
   const lastOnes = last
     ? last.mixes.map(({ number }) => `coat:${last.number}.${number}`)
     : filler.batches.map((_, i) => `fill:${i + 1}`);
-  const hard = (last ? paint : putty).hard;
-  const hardens = hard === undefined ? 0 : minutesAt(hard.minutes, hard.at, last ? paint : putty, surface);
-  need('harden', 'harden', all, hardens, lastOnes);
+  need('harden', 'harden', all, null, lastOnes);
   for (const part of all)
     need(`dress-hard:${part}`, 'dress-hard', [part], usual.dressHard, ['harden', ...dressed]);
   need(

@@ -61,12 +61,12 @@ function portions(name, material, mix) {
   return list;
 }
 
-/** `largest`: the largest mix that can be placed while it works, of the one asked for; the scale may round up to it by one step. */
+/** `largest`: the largest mix that can be placed while it works, of the one asked for; no rounding passes it. */
 function weights(name, material, selfMixing, { volume, weigh }, largest) {
   const { list, say, that, near } = complaints();
   const { partA, partB } = portionOf(material, volume);
   const [a, b, step] = [partA.mass, partB.mass, material.scaleStep ?? 1];
-  const most = Math.min(1 + OVER, largest + step / (a + b));
+  const most = Math.min(1 + OVER, Math.max(1, largest));
   if (selfMixing) {
     that(weigh === null, `${name} is to be weighed, and its packs mix themselves`);
     return list;

@@ -2,7 +2,7 @@ import type { LogFile } from '../../../geometry/job/job-file.ts';
 import { type BenchResult, stepWords } from '../../bench/bench-plan.ts';
 import { useBench } from '../../bench/bench-store.ts';
 import { itemTimes, itemWords } from '../../bench/log-words.ts';
-import { freeNote, markedNote, noteItem } from '../../bench/step-log.ts';
+import { noteItem } from '../../bench/step-log.ts';
 import { TextInput } from '../../fields/TextInput.tsx';
 import { jobStore } from '../../job/job-store.ts';
 
@@ -31,14 +31,14 @@ export function BenchLog({ result, log }: { readonly result: BenchResult; readon
                 </div>
                 <TextInput
                   label={`Note to ${name}`}
-                  value={freeNote(item)}
+                  value={item.note ?? ''}
                   path={`log[${place}].note`}
                   onCommit={(text) =>
                     jobStore
                       .getState()
                       .edit(
                         'note in the log',
-                        (job) => noteItem(job, place, { note: markedNote(item, text.trim()) }),
+                        (job) => noteItem(job, place, { note: text.trim() }),
                         `log[${place}].note`,
                       )
                   }
