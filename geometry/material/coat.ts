@@ -10,7 +10,7 @@ import { type WeighedOut, weighOut } from './weigh-out.ts';
 const PROFILE_SHARE: Fraction = 2 / 3;
 
 /** More mixes of one coat than anyone would make; then they are larger than the working time allows, and the estimate warns. */
-export const MOST_MIXES = 200;
+const MOST_MIXES = 200;
 
 export interface CoatDemand {
   /** Nominal area of the coated faces. */

@@ -23,7 +23,7 @@ const LADDER: readonly Severity[] = [
   'most-severe',
 ];
 /** A putty whose largest grain reaches this is one with coarse beads (our judgement). */
-export const COARSE_BEAD: Mm = 0.5;
+const COARSE_BEAD: Mm = 0.5;
 /** A bead needs a bed this many times its size (common practice). */
 const BED = 2;
 

@@ -33,7 +33,7 @@ function whenText(start: string | null, step: PlanStepResult, before: number | u
 }
 
 /** What could not be had, in words; empty when all could. */
-export function troubleText({ trouble }: Pick<PlanStepResult, 'trouble'>): string {
+function troubleText({ trouble }: Pick<PlanStepResult, 'trouble'>): string {
   if (trouble === 'outside-shift') return 'Outside working hours.';
   return trouble === 'window-missed' ? 'Its window is missed.' : '';
 }

@@ -4,6 +4,7 @@
  */
 import type { Estimate } from '../estimate.ts';
 import type { FaceEstimate } from '../estimate-part.ts';
+import type { LogEntry } from '../job/job.ts';
 import type { Caution } from '../job/warning.ts';
 import type { CoatMix } from '../material/coat.ts';
 import type { WeighedBatch } from '../material/filler.ts';
@@ -18,14 +19,7 @@ import type { ClimateVerdict } from '../plan/climate.ts';
 import { type Deg, type FacePoint, type Rad, TURN, toDegrees, wrapTurn } from '../units.ts';
 import { type BalanceResult, balanceResult } from './balance-result.ts';
 import { balanceCautions } from './balance-text.ts';
-import {
-  type DayResult,
-  dayResult,
-  type LogResult,
-  logResult,
-  type PlanStepResult,
-  planResult,
-} from './day-result.ts';
+import { type DayResult, dayResult, type PlanStepResult, planResult } from './day-result.ts';
 import { deepFinite } from './deep-finite.ts';
 import { type EnoughResult, enoughResult, type ReadingsResult, readingsResult } from './readings-result.ts';
 
@@ -43,7 +37,8 @@ export interface Result {
   /** By start; no steps when there is nothing to do. */
   readonly plan: readonly PlanStepResult[];
   readonly day: DayResult;
-  readonly log: readonly LogResult[];
+  /** What was done when, as it was noted. */
+  readonly log: readonly LogEntry[];
   readonly flowTest: null;
   readonly warnings: readonly WarningResult[];
   readonly cautions: readonly Caution[];
@@ -260,7 +255,7 @@ export function toResult(estimate: Estimate): Result {
     advice: estimate.advice,
     plan: planResult(estimate),
     day: dayResult(estimate),
-    log: logResult(job),
+    log: job.log,
     flowTest: null,
     warnings: estimate.warnings.map(({ code, field, text }) =>
       field === null ? { code, text } : { code, field, text },

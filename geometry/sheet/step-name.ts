@@ -7,7 +7,6 @@ type Named = Pick<PlanStep, 'kind' | 'batch' | 'coat' | 'coatMix'>;
  * @param steps  of the plan: a coat of one mix is not counted by mixes
  */
 export function stepName({ kind, batch, coat, coatMix }: Named, steps: readonly Named[]): string {
-  const mixes = steps.filter((step) => step.kind === 'coat' && step.coat === coat).length;
   switch (kind) {
     case 'wash':
       return 'Wash';
@@ -26,7 +25,9 @@ export function stepName({ kind, batch, coat, coatMix }: Named, steps: readonly 
     case 'dress':
       return `Dress mix ${batch}`;
     case 'coat':
-      return mixes > 1 ? `Coat ${coat}, mix ${coatMix}` : `Coat ${coat}`;
+      return steps.some((other) => other.kind === 'coat' && other.coat === coat && other.coatMix !== coatMix)
+        ? `Coat ${coat}, mix ${coatMix}`
+        : `Coat ${coat}`;
     case 'overcoat':
       return `Coat ${coat} sets`;
     case 'touch-test':

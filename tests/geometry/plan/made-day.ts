@@ -34,7 +34,7 @@ export interface MadeChoices {
 
 /** All of it is mixed in this time, so that the rest of a mix is placing. */
 const MIXING: Minute = 2;
-export const WORKING_TIME: Minute = 20;
+const WORKING_TIME: Minute = 20;
 const NONE = { volume: 0, mass: 0 };
 
 export function workOf(made: MadeDay): DayWork {

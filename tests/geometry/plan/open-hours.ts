@@ -6,7 +6,7 @@ const DAY: Minute = 1440;
 const DUST: Minute = 1e-5;
 
 /** When the shop is shut, minutes from the start of the work, from day `first` to day `last`. */
-export function shutTimes(
+function shutTimes(
   { start, shift, breaks }: PlanChoices,
   first: number,
   last: number,

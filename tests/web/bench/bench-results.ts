@@ -14,7 +14,7 @@ export function at(minutes: number): string {
   return new Date(SEVEN + minutes * MIN).toISOString().replace('.000Z', '+00:00');
 }
 
-export function step(
+function step(
   id: string,
   kind: StepKind,
   start: number,

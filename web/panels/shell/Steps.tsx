@@ -1,4 +1,5 @@
 import { Check, CircleAlert } from 'lucide-react';
+import { useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { useView, viewStore } from '../../view/view-store.ts';
 import { STEPS } from './steps-list.ts';
@@ -9,9 +10,14 @@ import './Steps.css';
 export function Steps() {
   const step = useView((view) => view.step);
   const notes = useStepNotes();
+  const list = useRef<HTMLOListElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the place one is at comes into sight
+  useEffect(() => {
+    list.current?.querySelector('[data-here]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [step]);
   return (
     <nav aria-label="Steps">
-      <ol className="steps">
+      <ol className="steps" ref={list}>
         {STEPS.map(({ name, label }) => {
           const note = notes[name];
           const isHere = step === name;
