@@ -62,7 +62,7 @@ export interface CoatMix {
   readonly partB: Portion;
   /** How long it takes to brush out, mixing apart. */
   readonly placing: Minute;
-  /** null when a cartridge mixes it, or when the scale is too coarse for so small a mix. */
+  /** null when a cartridge mixes it, A or B has no density, or the scale is too coarse for so small a mix. */
   readonly weigh: WeighedOut | null;
 }
 

@@ -37,7 +37,7 @@ export interface FillDemand {
 export interface WeighedBatch extends Batch {
   /** How long it takes to fill and level, mixing apart. */
   readonly placing: Minute;
-  /** null when a cartridge mixes it, or when the scale is too coarse for so small a mix. */
+  /** null when a cartridge mixes it, A or B has no density, or the scale is too coarse for so small a mix. */
   readonly weigh: WeighedOut | null;
 }
 

@@ -2,7 +2,7 @@ import type { FillMap } from '../fill/fill-map.ts';
 import type { Region } from '../fill/region.ts';
 import type { Coat, Filler, Job } from '../job/job.ts';
 import type { Warning } from '../job/warning.ts';
-import type { Density, Fraction, Gram, Minute, Mm, Mm3 } from '../units.ts';
+import type { Density, Fraction, Minute, Mm, Mm3 } from '../units.ts';
 import { batchCount, MOST_BATCHES } from './batch.ts';
 import type { CoatNeed } from './coat.ts';
 import { type FillerNeed, passesFor } from './filler.ts';
@@ -31,12 +31,8 @@ export function materialWarnings(
     ...partMassWarning('filler', job.filler, need.volume),
     ...partMassWarning('coat', job.coat, coat.volume),
     ...mixTimeWarning(job, need),
-    ...scaleWarning('filler', job.filler.scaleStep, need.selfMixing ? [] : need.batches),
-    ...scaleWarning(
-      'coat',
-      job.coat.scaleStep,
-      coat.selfMixing ? [] : coat.perCoat.flatMap(({ mixes }) => mixes),
-    ),
+    ...scaleWarning('filler', job.filler, need.selfMixing ? [] : need.batches),
+    ...scaleWarning('coat', job.coat, coat.selfMixing ? [] : coat.perCoat.flatMap(({ mixes }) => mixes)),
     ...brushWarning(coat),
     ...hardWarning('filler', need.volume, need.hard),
     ...hardWarning('coat', coat.volume, coat.hard),
@@ -109,17 +105,17 @@ function tightWarning({ batches, workingTime }: FillerNeed, mixTime: Minute): Wa
 
 function scaleWarning(
   material: 'filler' | 'coat',
-  step: Gram,
+  mix: Filler | Coat,
   mixes: readonly { readonly weigh: WeighedOut | null }[],
 ): Warning[] {
   const count = mixes.filter(({ weigh }) => weigh === null).length;
-  if (count === 0) return [];
+  if (count === 0 || densityMismatch(mix) === null) return [];
   return [
     {
       code: 'scale-too-coarse',
       field: `${material}.scaleStep`,
       text:
-        `A scale that shows ${step} g is too coarse for ${count === 1 ? 'one mix' : `${count} mixes`} of the ${material}: no weights that it can show ` +
+        `A scale that shows ${mix.scaleStep} g is too coarse for ${count === 1 ? 'one mix' : `${count} mixes`} of the ${material}: no weights that it can show ` +
         `keep the ratio within ${RATIO_LIMIT * 100} %. Measure A and B out by volume, or weigh on a finer scale.`,
     },
   ];

@@ -23,9 +23,10 @@ const DUST = 1e-9;
  * @param volume   of the mix, mm3
  * @param largest  no more than this is mixed at once, mm3
  * @param step     of the scale, g
- * @returns null when no pair within the limits of ratio and size is on the scale: it is too coarse for so small a mix
+ * @returns null when A or B has no density, so that grams are not known, or when no pair within the limits of ratio and size is on the scale: it is too coarse for so small a mix
  */
 export function weighOut(mix: Mix, volume: Mm3, largest: Mm3, step: Gram): WeighedOut | null {
+  if (mix.densityA === null || mix.densityB === null) return null;
   const { partA, partB } = portionsOf(mix, volume);
   if (!(partA.mass > 0 && partB.mass > 0)) return null;
   const total = partA.mass + partB.mass;

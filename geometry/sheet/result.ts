@@ -124,7 +124,7 @@ export interface BatchResult {
   readonly minutes: number;
   /** How long it takes to fill and level, mixing apart. */
   readonly placing: number;
-  /** For the scale; null when a cartridge mixes it, or when the scale is too coarse for so small a mix. */
+  /** For the scale; null when a cartridge mixes it, A or B has no density, or the scale is too coarse for so small a mix. */
   readonly weigh: WeighedOut | null;
   /** Angle ranges run counter-clockwise from the first to the second value, past 360 when the second is the smaller. */
   readonly covers: readonly Cover[];

@@ -62,7 +62,7 @@ export function mixesTable(estimate: Estimate, { filler }: Result): Markup {
       '',
     ]),
   )}
-${note(scaleText(filler.batches, filler.selfMixing, estimate.job.filler.scaleStep))}`;
+${note(scaleText(filler.batches, filler.selfMixing, estimate.job.filler))}`;
 }
 
 /** One row a mix of a coat. */
@@ -71,7 +71,7 @@ export function coatsTable({ job }: Estimate, { coat }: Result): Markup {
   const scale = scaleText(
     mixes.map(({ mix }) => mix),
     coat.selfMixing,
-    job.coat.scaleStep,
+    job.coat,
   );
   return html`${table(
     `Coats of ${job.coat.name || 'coat'}, ${figure(coat.wetFilm)} um wet each, each mix in place within ${figure(coat.workingTime)} min`,

@@ -108,7 +108,7 @@ function mixesTable(estimate: Estimate, { filler }: Result): string[] {
     stretchesText(estimate, batch.covers),
   ]);
   return [
-    ...bullets([scaleText(filler.batches, filler.selfMixing, estimate.job.filler.scaleStep)]),
+    ...bullets([scaleText(filler.batches, filler.selfMixing, estimate.job.filler)]),
     ...limited(['>no', ...MIX_HEADS, 'goes to'], rows),
   ];
 }
@@ -126,7 +126,7 @@ function coatsTable({ job }: Estimate, { coat }: Result): string[] {
       scaleText(
         mixes.map(({ mix }) => mix),
         coat.selfMixing,
-        job.coat.scaleStep,
+        job.coat,
       ),
     ]),
     ...limited(['>coat', 'mix', ...MIX_HEADS], rows),

@@ -35,6 +35,10 @@ describe('weighOut', () => {
     expect(weighOut(FILLER, volume, 100 * ML, 0.1)).toMatchObject({ partA: 11.7, partB: 5.1 });
   });
 
+  it('gives no grams where A and B have no densities', () => {
+    expect(weighOut({ ...FILLER, densityA: null, densityB: null }, 150 * ML, 200 * ML, 1)).toBeNull();
+  });
+
   it('keeps the ratio within 2 %, the total near the need, and both parts on the scale, whatever is mixed', () => {
     fc.assert(
       fc.property(

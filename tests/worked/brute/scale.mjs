@@ -71,6 +71,10 @@ function weights(name, material, selfMixing, { volume, weigh }, largest) {
     that(weigh === null, `${name} is to be weighed, and its packs mix themselves`);
     return list;
   }
+  if (material.densityA === undefined || material.densityB === undefined) {
+    that(weigh === null, `${name} is to be weighed, and A and B have no densities`);
+    return list;
+  }
   const [sure, at] = [-ON_THE_LINE, ON_THE_LINE].map((slack) => nearest(a, b, step, most + slack, slack));
   if (weigh === null) {
     if (sure !== null) say(`${name} is not weighed, and ${sure.a} g to ${sure.b} g would do`);

@@ -26,7 +26,10 @@ export function BatchList({ filler, job }: BatchListProps) {
   const { batches, selfMixing } = filler;
   if (batches.length === 0) return null;
   const shown = showsAll ? batches : batches.slice(0, FIRST);
-  const notes = [noWeighingText(selfMixing, batches), roundingText(batches)].filter((note) => note !== '');
+  const hasDensities = job.filler === undefined || job.filler.densityA !== undefined;
+  const notes = [noWeighingText(selfMixing, hasDensities, batches), roundingText(batches)].filter(
+    (note) => note !== '',
+  );
   return (
     <div>
       <ol className="batches" aria-label="Mixes">

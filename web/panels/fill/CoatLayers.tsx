@@ -2,12 +2,18 @@ import { figure } from '../../../geometry/sheet/figure.ts';
 import type { CoatResult } from '../../../geometry/sheet/result.ts';
 import { bowlTotal, noWeighingText, portionWords, roundingText } from './scale-words.ts';
 
+interface CoatLayersProps {
+  readonly coat: CoatResult;
+  /** The data sheet names the densities of A and of B. */
+  readonly hasDensities: boolean;
+}
+
 /** What to mix for each coat: A and B as the scale is to show them, a line a mix. */
-export function CoatLayers({ coat }: { readonly coat: CoatResult }) {
+export function CoatLayers({ coat, hasDensities }: CoatLayersProps) {
   const { layers, selfMixing } = coat;
   const mixes = layers.flatMap((layer) => layer.mixes);
   const isWeighed = mixes.some(({ weigh }) => weigh !== null);
-  const notes = [firstCoatText(coat), noWeighingText(selfMixing, mixes), roundingText(mixes)];
+  const notes = [firstCoatText(coat), noWeighingText(selfMixing, hasDensities, mixes), roundingText(mixes)];
   return (
     <div>
       <table className="needed-table">

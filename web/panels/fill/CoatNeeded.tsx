@@ -58,7 +58,7 @@ export function CoatNeeded({ coat, job, repair }: CoatNeededProps) {
           </p>
         )}
       </div>
-      <CoatLayers coat={coat} />
+      <CoatLayers coat={coat} hasDensities={sheet.densityA !== undefined} />
       <Weighing weighing={coat.weighing} />
       <Buy packs={coat.packs} />
       <CoatByFace coat={coat} job={job} />

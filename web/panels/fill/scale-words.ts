@@ -32,8 +32,13 @@ export function roundingText(mixes: readonly Pick<Measured, 'weigh'>[]): string 
 }
 
 /** Why mixes are given by volume; '' where they are weighed. */
-export function noWeighingText(selfMixing: boolean, mixes: readonly Pick<Measured, 'weigh'>[]): string {
+export function noWeighingText(
+  selfMixing: boolean,
+  hasDensities: boolean,
+  mixes: readonly Pick<Measured, 'weigh'>[],
+): string {
   if (selfMixing) return 'The cartridge mixes A and B itself: nothing to weigh.';
+  if (!hasDensities) return 'Grams are not known without the densities of A and B: measure by volume.';
   return mixes.some(({ weigh }) => weigh === null)
     ? 'The scale is too coarse for so small a mix: measure by volume, or weigh on a finer scale.'
     : '';

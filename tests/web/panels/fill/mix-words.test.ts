@@ -69,9 +69,10 @@ describe('what goes onto the scale', () => {
   });
 
   it('says why nothing is weighed', () => {
-    expect(noWeighingText(true, [{ weigh: null }])).toMatch(/cartridge mixes/);
-    expect(noWeighingText(false, [weighed, { weigh: null }])).toMatch(/too coarse/);
-    expect(noWeighingText(false, [weighed])).toBe('');
+    expect(noWeighingText(true, true, [{ weigh: null }])).toMatch(/cartridge mixes/);
+    expect(noWeighingText(false, true, [weighed, { weigh: null }])).toMatch(/too coarse/);
+    expect(noWeighingText(false, false, [{ weigh: null }])).toMatch(/without the densities/);
+    expect(noWeighingText(false, true, [weighed])).toBe('');
   });
 });
 
