@@ -153,7 +153,7 @@ export function estimate(
         coat,
       ),
       ...adviceWarnings(advice, job.filler.largestGrain, demand.deepestFill),
-      ...climateWarnings(job.climate, climate),
+      ...climateWarnings(job.climate, climate, job.plan.start),
       ...planWarnings(day),
     ],
     cautions: cautions({ mixes: filler.volume > 0 || coat.volume > 0, fills: filler.volume > 0 }),

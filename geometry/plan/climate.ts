@@ -1,6 +1,6 @@
 import type { Climate, Coat, Filler } from '../job/job.ts';
 import type { Warning } from '../job/warning.ts';
-import type { Celsius, Fraction } from '../units.ts';
+import type { Celsius, Fraction, LocalTime, Minute } from '../units.ts';
 
 /** Whether the materials may go on in this weather. */
 export interface ClimateVerdict {
@@ -89,8 +89,32 @@ export function judgeClimate(
   return { dewPoint, margin, fit: reasons.length === 0, reasons, changes };
 }
 
-/** Weather that is not fit, and readings that do not make a dew point. */
-export function climateWarnings(climate: Climate | null, verdict: ClimateVerdict | null): Warning[] {
+/** Readings of the weather hold for so long (common practice). */
+export const READINGS_HOLD: Minute = 4 * 60;
+const MS_PER_MINUTE = 60_000;
+
+/**
+ * Weather that is not fit, readings that are old when the work begins, and readings that do not make a dew point.
+ * @param start  when the work begins; null when the job does not say
+ */
+export function climateWarnings(
+  climate: Climate | null,
+  verdict: ClimateVerdict | null,
+  start: LocalTime | null,
+): Warning[] {
+  return [...unfitWarnings(climate, verdict), ...staleWarning(climate, start)];
+}
+
+function staleWarning(climate: Climate | null, start: LocalTime | null): Warning[] {
+  const takenAt = climate?.takenAt ?? null;
+  if (takenAt === null || start === null) return [];
+  const age = (Date.parse(`${start}Z`) - Date.parse(`${takenAt}Z`)) / MS_PER_MINUTE;
+  if (age <= READINGS_HOLD) return [];
+  const text = `Air, part and humidity were read ${Math.floor(age / 60)} h before the work begins. Read them again, and once more before each coat.`;
+  return [{ code: 'climate-stale', field: 'climate.takenAt', text }];
+}
+
+function unfitWarnings(climate: Climate | null, verdict: ClimateVerdict | null): Warning[] {
   if (verdict !== null) {
     if (verdict.fit) return [];
     const text = `Nothing goes on in this weather: ${verdict.reasons.join('; ')}. ${verdict.changes.join(' ')}`;

@@ -115,15 +115,26 @@ describe('judgeClimate', () => {
   it('has no answer without air, part and humidity, and says which is missing', () => {
     const partly: Climate = { ...weather(20, 20, 50), surface: null };
     expect(judgeClimate(partly, [])).toBeNull();
-    expect(climateWarnings(partly, null)).toMatchObject([
+    expect(climateWarnings(partly, null, null)).toMatchObject([
       { code: 'climate-incomplete', field: 'climate.surface' },
     ]);
     expect(judgeClimate(null, [])).toBeNull();
-    expect(climateWarnings(null, null)).toEqual([]);
+    expect(climateWarnings(null, null, null)).toEqual([]);
     // The temperature of the part alone is for the times: nothing is asked of the weather.
     const alone: Climate = { air: null, humidity: null, surface: 20, takenAt: null };
-    expect(climateWarnings(alone, judgeClimate(alone, []))).toEqual([]);
+    expect(climateWarnings(alone, judgeClimate(alone, []), null)).toEqual([]);
     const dry = weather(20, 20, 0);
-    expect(climateWarnings(dry, judgeClimate(dry, []))).toMatchObject([{ code: 'climate-dry' }]);
+    expect(climateWarnings(dry, judgeClimate(dry, []), null)).toMatchObject([{ code: 'climate-dry' }]);
+  });
+
+  // Readings hold for 4 h: common practice. By the shop clock, over midnight.
+  it('asks to read again what is more than 4 h old when the work begins', () => {
+    const read: Climate = { ...weather(20, 19, 50), takenAt: '2026-12-01T22:30' };
+    const codes = (start: string | null) =>
+      climateWarnings(read, judgeClimate(read, []), start).map(({ code }) => code);
+    expect(codes('2026-12-02T02:30')).toEqual([]);
+    expect(codes('2026-12-02T02:31')).toEqual(['climate-stale']);
+    expect(codes('2026-12-01T07:00')).toEqual([]);
+    expect(codes(null)).toEqual([]);
   });
 });

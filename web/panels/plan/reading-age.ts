@@ -1,3 +1,4 @@
+import { READINGS_HOLD } from '../../../geometry/plan/climate.ts';
 import { durationText } from '../../../geometry/sheet/duration.ts';
 import { minutesBetween } from '../../../geometry/sheet/shop-clock.ts';
 import type { LocalTime, Minute } from '../../../geometry/units.ts';
@@ -9,8 +10,6 @@ export interface ReadingAge {
   readonly text: string;
 }
 
-/** The weather of a shop turns within a morning (common practice, no source). */
-const OLD_AFTER: Minute = 4 * 60;
 /** Two clocks on two walls. */
 const CLOCKS_DIFFER: Minute = 5;
 
@@ -27,12 +26,12 @@ export function readingAge(takenAt: LocalTime | undefined, now: LocalTime): Read
       text: `Taken ${agoText(-age)} ahead of this device's clock: set the time of the reading, or the clock, right.`,
     };
   }
-  if (age > OLD_AFTER) return { kind: 'old', text: `Taken ${agoText(age)} ago: read again.` };
+  if (age > READINGS_HOLD) return { kind: 'old', text: `Taken ${agoText(age)} ago: read again.` };
   return { kind: 'fresh', text: age < 1 ? 'Taken just now.' : `Taken ${durationText(age)} ago.` };
 }
 
 /** To the whole hour or day once that is near enough. */
 function agoText(minutes: Minute): string {
   if (minutes >= 48 * 60) return `${Math.floor(minutes / (24 * 60))} days`;
-  return minutes > OLD_AFTER ? `${Math.floor(minutes / 60)} h` : durationText(minutes);
+  return minutes > READINGS_HOLD ? `${Math.floor(minutes / 60)} h` : durationText(minutes);
 }
