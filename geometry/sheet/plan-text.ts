@@ -21,8 +21,12 @@ export function planRows({ parts, plan, day }: Result): string[][] {
 
 /** With its parts, unless it is done on all there are; waiting in brackets. */
 function nameText({ step, parts, hands }: PlanStepResult, count: number): string {
-  const name = parts.length === count ? step : `${step}: ${parts.join(', ')}`;
+  const name = ofParts({ step, parts }, count);
   return hands ? name : `(${name})`;
+}
+
+function ofParts({ step, parts }: Pick<PlanStepResult, 'step' | 'parts'>, count: number): string {
+  return parts.length === count ? step : `${step}: ${parts.join(', ')}`;
 }
 
 function whenText(start: string | null, step: PlanStepResult, before: number | undefined): string {
@@ -87,8 +91,8 @@ export const LOG_HEADS = ['begun', 'done', 'step', '>A g', '>B g', 'batch A', 'b
 const OUTCOMES = { skipped: 'skipped', discarded: 'thrown away' } as const;
 
 /** What was done when, in the clock of the place it was done at. */
-export function logRows({ log, plan }: Result): string[][] {
-  const names = new Map(plan.map(({ id, step }) => [id, step]));
+export function logRows({ log, plan, parts }: Result): string[][] {
+  const names = new Map(plan.map((planned) => [planned.id, ofParts(planned, parts.length)]));
   return log.map(({ step, started, done, massA, massB, packA, packB, surface, note, outcome }) => [
     stampText(started),
     done === null ? '' : stampText(done).slice('2026-12-01 '.length),

@@ -57,9 +57,15 @@ export function mixWords({ coat }: BenchResult, { material, number, coatMix }: M
 /** A step in words, also one that the plan has no more. */
 export function stepWords(result: BenchResult, step: string): string {
   const planned = result.plan.find(({ id }) => id === step);
-  if (planned !== undefined) return planned.step;
+  if (planned !== undefined) return namedStep(result.plan, planned);
   const name = mixName(step);
   return name === null ? step : mixWords(result, name);
+}
+
+/** A step in words, with its part where the plan has the same for another one: "Blast plate". */
+export function namedStep(plan: readonly PlanStepResult[], { id, step, parts }: PlanStepResult): string {
+  const isShared = plan.some((other) => other.id !== id && other.step === step);
+  return isShared ? `${step} ${parts.join(', ')}` : step;
 }
 
 /** Steps of the hands that are not over, in the order of the plan. */

@@ -1,6 +1,6 @@
 import type { LogFile } from '../../geometry/job/job-file.ts';
 import { MINUTE, type Ms } from './bench-clock.ts';
-import { type BenchResult, mixName, mixWords, workingTimeOf } from './bench-plan.ts';
+import { type BenchResult, mixName, mixWords, namedStep, workingTimeOf } from './bench-plan.ts';
 import { begun, ended, isOver, type LogItem, stateOf } from './step-log.ts';
 
 /** A time that runs since a stamp in the log. Worked out from the stamp alone, so sleep and reload change nothing. */
@@ -156,7 +156,7 @@ function waits({ plan, filler, coat }: BenchResult, log: LogFile, now: Ms): Benc
         id: `wait:${step.id}@${from}`,
         kind: 'wait',
         step: step.id,
-        name: step.step,
+        name: namedStep(plan, step),
         phase: left > 0 ? 'waiting' : 'passed',
         span: Math.abs(left),
         moment,

@@ -42,6 +42,17 @@ describe('a mix by the id of its step', () => {
   });
 });
 
+test('a step that another part has too says whose it is', () => {
+  const [wipe] = BENCH.plan;
+  const other = { ...wipe, id: 'wipe:impeller', parts: ['impeller'] };
+  const both = { ...BENCH, plan: [wipe, other] };
+  expect([stepWords(both, wipe.id), stepWords(both, other.id)]).toEqual([
+    `${wipe.step} plate`,
+    `${wipe.step} impeller`,
+  ]);
+  expect(stepWords(BENCH, wipe.id)).toBe(wipe.step);
+});
+
 describe('late', () => {
   const [wipe] = BENCH.plan;
   const dress = BENCH.plan[4];
