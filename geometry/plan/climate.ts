@@ -58,11 +58,9 @@ export function judgeClimate(
   const changes: string[] = [];
   if (margin < LEAST_MARGIN - DUST) {
     reasons.push(
-      `the part at ${degrees(surface)} is ${
-        margin < 0
-          ? `${tenth(-margin)} degC below the dew point, so water stands on it`
-          : `only ${tenth(margin)} degC above the dew point`
-      } of ${degrees(dewPoint)}; at least ${LEAST_MARGIN} degC are wanted`,
+      margin < 0
+        ? `the part at ${degrees(surface)} is ${tenth(-margin)} degC below the dew point of ${degrees(dewPoint)}, so water stands on it`
+        : `the part at ${degrees(surface)} is only ${tenth(margin)} degC above the dew point of ${degrees(dewPoint)}; at least ${LEAST_MARGIN} degC are wanted`,
     );
     const dry = humidityFor(air, surface - LEAST_MARGIN);
     changes.push(`Warm the part to ${degrees(up(dewPoint + LEAST_MARGIN))} or more, through and through.`);

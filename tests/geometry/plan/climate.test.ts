@@ -86,6 +86,15 @@ describe('judgeClimate', () => {
     expect(judged(20, 25, 85.1)?.reasons).toHaveLength(1);
   });
 
+  it('says by how much the part is too cold, and that water stands on one below the dew point', () => {
+    expect(judged(20, 15, 75)?.reasons).toEqual([
+      'the part at 15 degC is 0.4 degC below the dew point of 15.4 degC, so water stands on it',
+    ]);
+    expect(judged(20, 17, 75)?.reasons).toEqual([
+      'the part at 17 degC is only 1.6 degC above the dew point of 15.4 degC; at least 3 degC are wanted',
+    ]);
+  });
+
   it('says what to change, and what it says is enough', () => {
     const verdict = judged(20, 15, 75);
     expect(verdict?.fit).toBe(false);
