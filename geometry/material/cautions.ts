@@ -43,7 +43,7 @@ const SKIN: Caution = {
 
 const BATCH_HEAT: Caution = {
   code: 'batch-heat',
-  text: 'A large mixed mass heats itself, can smoke and sets early. Mix no more than the batch says, spread leftovers thin, never seal them in.',
+  text: 'A large mixed mass heats itself, can smoke and sets early. Make no mix larger than it says here, spread leftovers thin, never seal them in.',
   source: 'Common practice; no public rule known',
 };
 

@@ -69,7 +69,7 @@ export function hardenNote(task: DayTask): string {
 }
 
 export function dressHardNote(part: TaskPart): string {
-  return part.tips ? 'To size; square the vane tips.' : 'To size.';
+  return part.tips ? 'Square the vane tips.' : '';
 }
 
 export const CHECK_NOTE = 'Gap and balance against what was worked out.';

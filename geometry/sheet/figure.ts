@@ -17,3 +17,9 @@ export const plain = (value: number): string => String(Number(value.toPrecision(
 export function counted(count: number, one: string, more: string): string {
   return `${count} ${count === 1 ? one : more}`;
 }
+
+/** A time not to be passed, min, rounded down: a minute less is safe, a minute more is not. */
+export function within(minutes: number): string {
+  const shown = minutes < 10 ? Math.floor(minutes * 10 + 1e-6) / 10 : Math.floor(minutes + 1e-6);
+  return String(shown);
+}

@@ -1,7 +1,7 @@
 import type { PackCount } from '../material/pack.ts';
 import type { Weighing } from '../material/weighing.ts';
 import { balanceHeadline } from './balance-text.ts';
-import { counted, figure, gauge, plain } from './figure.ts';
+import { counted, figure, gauge, plain, within } from './figure.ts';
 import { plusMinus } from './readings-text.ts';
 import type { CoatResult, FillerResult, PartResult, Result } from './result.ts';
 
@@ -39,7 +39,7 @@ function puttyHeadline(filler: FillerResult): Headline {
     notes: [
       ...readingsText(filler),
       portionsText(filler),
-      `${counted(filler.passes, 'pass', 'passes')}, each mix in place within ${figure(filler.workingTime)} min`,
+      `${counted(filler.passes, 'pass', 'passes')}, each mix in place within ${within(filler.workingTime)} min`,
       ...packsText(filler.packs),
       ...weighingText(filler.weighing),
     ],

@@ -3,7 +3,7 @@ import type { Portion } from '../material/mix.ts';
 import type { WeighedOut } from '../material/weigh-out.ts';
 import { figure, plain } from './figure.ts';
 
-export const MIX_HEADS = ['>mL', '>A mL', '>B mL', '>A g', '>B g'];
+export const MIX_HEADS = ['>mix mL', '>A mL', '>B mL', '>A g', '>B g'];
 
 /** One mix: what to measure out, and what the scale is to show where it can. */
 export function mixCells(mix: {

@@ -3,7 +3,7 @@ import { betweenText, dayAndClock, durationText, momentText } from './duration.t
 import { counted, figure } from './figure.ts';
 import type { Result } from './result.ts';
 
-export const PLAN_HEADS = ['when', 'step', '>min', 'not before and not after', 'note'];
+export const PLAN_HEADS = ['when', 'step', '>takes', 'not before and not after', 'note'];
 
 /** One row a step; the day stands before the first step of each. Waiting stands in brackets. */
 export function planRows({ parts, plan, day }: Result): string[][] {
@@ -12,7 +12,7 @@ export function planRows({ parts, plan, day }: Result): string[][] {
     return [
       whenText(day.start, step, before),
       nameText(step, parts.length),
-      String(Math.round(step.minutes)),
+      durationText(step.minutes),
       step.window === null ? '' : betweenText(day.start, step.window, step.start),
       [step.note, troubleText(step)].filter((text) => text !== '').join(' '),
     ];
@@ -86,7 +86,7 @@ export function combText({ wetFilm, comb, lostShare }: Result['coat']): string {
   );
 }
 
-export const LOG_HEADS = ['begun', 'done', 'step', '>A g', '>B g', 'batch A', 'batch B', 'note'];
+export const LOG_HEADS = ['begun', 'done', 'step', '>A g', '>B g', 'pack A', 'pack B', 'note'];
 
 const OUTCOMES = { skipped: 'skipped', discarded: 'thrown away' } as const;
 

@@ -8,6 +8,7 @@ import { flatSvg, TEXT } from './flat-svg.ts';
 import { html, type Markup } from './markup.ts';
 import { readingMarks, readingsOn } from './reading-marks.ts';
 import { regionMarks } from './region-marks.ts';
+import { typeset } from './typeset.ts';
 import { vaneNamesOf } from './vane-names.ts';
 
 /**
@@ -35,7 +36,7 @@ function picture(
     .filter((region) => region.face === face.name);
   const worn = `worn ${figure(wornArea / 100)} cm2, deepest ${gauge(deepest)} mm`;
   return html`<figure class="sheet-picture">
-<figcaption>${part}: ${face.name}, ${worn}</figcaption>
+<figcaption>${part}: ${face.name}, ${typeset(worn)}</figcaption>
 ${flatSvg(flatMap(face, map, scale), {
   title: `Depth of wear on ${part} ${face.name}, ${worn}`,
   id,

@@ -37,12 +37,14 @@ export const SHEET_STYLE = `
 .sheet-number:first-child { width: 9mm; }
 .sheet-tick { width: 11mm; text-align: right; }
 .sheet td.sheet-tick::before { content: ""; display: inline-block; width: 3.2mm; height: 3.2mm; border: 0.3mm solid #1d1d1b; vertical-align: -0.4mm; }
-.sheet-rest { margin-top: -4mm !important; }
+.sheet-rest { margin-bottom: 2mm !important; }
+.sheet table:has(+ .sheet-rest) { margin-bottom: 2mm; }
+.sheet-rest:last-of-type { margin-bottom: 5mm !important; }
 .sheet dt { font-weight: 650; break-after: avoid; }
 .sheet dd { margin: 0 0 1.5mm; break-inside: avoid; }
 .sheet-signatures { display: flex; flex-wrap: wrap; gap: 4mm 8mm; padding-top: 10mm; break-inside: avoid; }
 .sheet-signatures p { flex: 1 1 45mm; border-top: 0.3mm solid #1d1d1b; padding-top: 1mm; color: #55534e; }
 .flat-map { display: block; width: 100%; max-height: 130mm; }
-${SECTION_STYLE}@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } .sheet-word { min-width: 9mm; overflow-wrap: anywhere; } .sheet-tick { display: none; } }
+${SECTION_STYLE}@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } .sheet table { min-width: 130mm; } .sheet-tick { display: none; } }
 @media print { .sheet { max-width: none; padding: 0; } .sheet, .sheet * { print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
 `;

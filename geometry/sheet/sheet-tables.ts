@@ -1,7 +1,7 @@
 import type { Estimate } from '../estimate.ts';
 import type { BalanceResult } from './balance-result.ts';
 import { PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balance-text.ts';
-import { figure, gauge } from './figure.ts';
+import { figure, gauge, within } from './figure.ts';
 import { html, type Markup } from './markup.ts';
 import { MIX_HEADS, mixCells, scaleText } from './mix-text.ts';
 import { placeText, stretchesText } from './place-text.ts';
@@ -53,7 +53,7 @@ export function regionsTable(estimate: Estimate, part: PartResult): Markup {
 /** One row a mix: what goes into the bowl and where it goes on the part, with a box to tick. */
 export function mixesTable(estimate: Estimate, { filler }: Result): Markup {
   return html`${table(
-    `Mixes of ${estimate.job.filler.name || 'putty'}, each in place within ${figure(filler.workingTime)} min`,
+    `Mixes of ${estimate.job.filler.name || 'putty'}, each in place within ${within(filler.workingTime)} min`,
     [number('Mix'), ...headColumns(MIX_HEADS), word('Goes to'), tick('Done')],
     filler.batches.map((batch) => [
       String(batch.number),
@@ -74,7 +74,7 @@ export function coatsTable({ job }: Estimate, { coat }: Result): Markup {
     job.coat,
   );
   return html`${table(
-    `Coats of ${job.coat.name || 'coat'}, ${figure(coat.wetFilm)} um wet each, each mix in place within ${figure(coat.workingTime)} min`,
+    `Coats of ${job.coat.name || 'coat'}, ${figure(coat.wetFilm)} um wet each, each mix in place within ${within(coat.workingTime)} min`,
     [number('Coat'), word('Mix'), ...headColumns(MIX_HEADS), tick('Done')],
     mixes.map(({ layer, mix }) => [
       String(layer.number),

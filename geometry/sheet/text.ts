@@ -1,7 +1,7 @@
 import type { Estimate } from '../estimate.ts';
 import { balanceLines, PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balance-text.ts';
 import { basisOf } from './basis.ts';
-import { figure, gauge } from './figure.ts';
+import { figure, gauge, within } from './figure.ts';
 import { type Headline, headlines } from './headline.ts';
 import { MIX_HEADS, mixCells, scaleText } from './mix-text.ts';
 import { placeText, stretchesText } from './place-text.ts';
@@ -31,7 +31,7 @@ export function sheetText(estimate: Estimate): string {
     ...result.parts.map(({ id }, i) => titled(`Sections of ${id}`, bullets(sectionLines(estimate, i)))),
     titled('Gauge readings', readingsSection(estimate, result)),
     titled('Weather and putty', bullets(climateLines(result))),
-    titled(`Mixes, each within ${figure(result.filler.workingTime)} min`, mixesTable(estimate, result)),
+    titled(`Mixes, each within ${within(result.filler.workingTime)} min`, mixesTable(estimate, result)),
     titled('Coats', coatsTable(estimate, result)),
     titled('Balance', balanceSection(result)),
     titled('Plan', [...bullets(dayLines(result)), ...limited(PLAN_HEADS, planRows(result))]),

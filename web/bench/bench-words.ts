@@ -14,8 +14,8 @@ export function timerWords({ kind, phase, span, moment, closes }: BenchTimer, cl
       return `Time is up since ${timeText(span)}. Place no more of it`;
     case 'early':
       return kind === 'dress'
-        ? `Too soft to dress. Ready in ${timeText(span)}, at ${clock(moment)}`
-        : `Too soft for the next coat. Ready in ${timeText(span)}, at ${clock(moment)}`;
+        ? `Too soft to dress. Ready at ${clock(moment)}`
+        : `Too soft for the next coat. Ready at ${clock(moment)}`;
     case 'open':
     case 'closing': {
       const work = kind === 'dress' ? 'Dress it now' : 'Put the next coat on now';
@@ -26,7 +26,7 @@ export function timerWords({ kind, phase, span, moment, closes }: BenchTimer, cl
         ? `Too late to dress it soft, since ${timeText(span)}. Let it harden and grind it`
         : `Too late for the next coat, since ${timeText(span)}. Let it harden and abrade it first`;
     case 'waiting':
-      return `Wait ${timeText(span)}, until ${clock(moment)}`;
+      return `Wait until ${clock(moment)}`;
     case 'passed':
       return `Ready since ${clock(moment)}`;
   }

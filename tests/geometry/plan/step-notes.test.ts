@@ -16,7 +16,7 @@ describe('notes', () => {
     const made = { parts: ['plate', 'impeller'], mixes: [mix('plate/face'), mix('impeller/tip')] };
     expect(noteOf('dress:1', made)).toBe('Dress flush, take the dust off.');
     expect(noteOf('dress:2', made)).toBe('Dress flush, square the vane tips, take the dust off.');
-    expect(noteOf('dress-hard:impeller', made)).toBe('To size; square the vane tips.');
+    expect(noteOf('dress-hard:impeller', made)).toBe('Square the vane tips.');
   });
 
   test('leave a layer rough that another goes on, and warn of a mix that holds both', () => {

@@ -25,7 +25,7 @@ export function BenchWork({ result, log }: BenchWorkProps) {
   const toDo = stepsToDo(result.plan, log);
   const now = stepInHand(toDo, log, taken);
   const clockText = clockOn(clock.seen.wall, clock.back);
-  const own = now === null ? undefined : timers.find((timer) => belongsTo(now, timer));
+  const own = now === null ? undefined : ownTimer(now, timers);
   const others = timers.filter((timer) => timer !== own);
   const time = { wall: clock.seen.wall, timers, clock: clockText };
   return (
@@ -51,7 +51,14 @@ export function BenchWork({ result, log }: BenchWorkProps) {
   );
 }
 
-/** What belongs to the step in hand stands with it: its own time, and a wait that holds it back. */
-function belongsTo({ id, after }: PlanStepResult, { step, phase }: BenchTimer): boolean {
-  return step === id || (phase === 'waiting' && after.includes(step));
+/** What belongs to the step in hand stands with it: its own time, else of the waits that hold it back the one that ends last. */
+function ownTimer({ id, after }: PlanStepResult, timers: readonly BenchTimer[]): BenchTimer | undefined {
+  const waits = timers.filter(({ step, phase }) => phase === 'waiting' && after.includes(step));
+  return (
+    timers.find(({ step }) => step === id) ??
+    waits.reduce<BenchTimer | undefined>(
+      (last, wait) => (last && last.moment >= wait.moment ? last : wait),
+      undefined,
+    )
+  );
 }

@@ -73,7 +73,7 @@ export function NowStep({ result, log, step, timer, time, left }: NowStepProps) 
       </div>
       <div className="bench-actions">
         <Button
-          className={`button bench-button bench-press ${running === null ? 'button-main' : ''}`}
+          className={`button bench-button bench-press ${running === null && timer?.phase !== 'waiting' ? 'button-main' : ''}`}
           // Keeps the focus, where a disabled button would drop it.
           isPending={running !== null}
           onPress={() => isPress('Start') && benchPress.start(step.id, words, notes)}

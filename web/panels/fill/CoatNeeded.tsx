@@ -7,6 +7,7 @@ import { areaText } from './area-text.ts';
 import { Buy, Weighing } from './Buy.tsx';
 import { CoatByFace } from './CoatByFace.tsx';
 import { CoatLayers } from './CoatLayers.tsx';
+import { isGeneric } from './generic.ts';
 import { overcoatSpan, timesText } from './times-text.ts';
 import { WorkingOut } from './WorkingOut.tsx';
 import { combText, wetFilmText } from './wet-film-text.ts';
@@ -47,6 +48,9 @@ export function CoatNeeded({ coat, job, repair }: CoatNeededProps) {
         <p className="needed-lead">
           Coat {figure(coat.volume)} mL in {counted(perCoat.length, 'coat', 'coats')}
         </p>
+        {isGeneric(sheet) && (
+          <p className="quiet">Worked out with generic values. Put in your own data sheet, below.</p>
+        )}
         <p>
           {wetFilmText(coat, units)} wet each, over {areaText(coat.area, units)}. {combText(coat)}
         </p>

@@ -6,6 +6,7 @@ import type { FillerResult } from '../../../geometry/sheet/result.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
 import { BatchList } from './BatchList.tsx';
 import { Buy, Weighing } from './Buy.tsx';
+import { isGeneric } from './generic.ts';
 import { firmsUpSpan, timesText } from './times-text.ts';
 import { WorkingOut } from './WorkingOut.tsx';
 import { mixesWorking, packsWorking, partsWorking, puttyWorking, scaleWorking } from './workings.ts';
@@ -37,6 +38,9 @@ export function PuttyNeeded({ filler, job, repair }: PuttyNeededProps) {
           Fill {typeset(plusMinus(filler.volume, filler.standardError, 'mL'))}
           {batches.length > 0 && ` in ${counted(batches.length, 'mix', 'mixes')}`}
         </p>
+        {isGeneric(job.filler) && (
+          <p className="quiet">Worked out with generic values. Put in your own data sheet, below.</p>
+        )}
         {filler.standardError > 0 && (
           <p className="quiet">The gauge readings leave that open; it lies within, 19 times in 20.</p>
         )}

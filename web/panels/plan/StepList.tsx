@@ -73,7 +73,7 @@ function Step({ step, start, cautions, isNew, level }: StepProps) {
       <div className="plan-step-body">
         <p className="plan-step-what">
           <span className="plan-step-name">{step.step}</span>
-          {parts.length > 0 && ` ${parts.join(' and ')}`}
+          {parts.length > 0 && `, ${parts.join(' and ')}`}
         </p>
         <p className="quiet">
           {lengthWords(step)}

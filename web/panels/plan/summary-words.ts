@@ -26,4 +26,4 @@ export function troubleText(steps: readonly PlanStepResult[]): string {
   return count === 0 ? '' : `${counted(count, 'step does', 'steps do')} not fit: see the steps.`;
 }
 
-const temperature = (surface: Celsius): string => `In a shop at ${surface} °C`;
+const temperature = (surface: Celsius): string => `With the part at ${surface} °C`;

@@ -25,10 +25,10 @@ describe('the day in words', () => {
   test('what it costs elsewhere', () => {
     const other = { surface: 10, mixes: 7, end: 1680, handsOn: 320 };
     expect(elsewhereText(other, DAY_START)).toBe(
-      'In a shop at 10 °C: 7 mixes, 5 h 20 min hands-on, done Wed 2 Dec 11:00.',
+      'With the part at 10 °C: 7 mixes, 5 h 20 min hands-on, done Wed 2 Dec 11:00.',
     );
     expect(elsewhereText({ ...other, mixes: 1 }, null)).toBe(
-      'In a shop at 10 °C: 1 mix, 5 h 20 min hands-on, done after 28 h.',
+      'With the part at 10 °C: 1 mix, 5 h 20 min hands-on, done after 28 h.',
     );
   });
   test('what does not fit is counted', () => {
