@@ -13,7 +13,13 @@ export function Steps() {
   const list = useRef<HTMLOListElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the place one is at comes into sight
   useEffect(() => {
-    list.current?.querySelector('[data-here]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    const steps = list.current;
+    const place = steps?.querySelector('[data-here]');
+    if (!steps || !(place instanceof HTMLElement)) return;
+    // By hand: `scrollIntoView` would also take the keyboard's place along.
+    const { offsetLeft, offsetWidth } = place;
+    const end = offsetLeft + offsetWidth - steps.clientWidth;
+    steps.scrollLeft = Math.max(end, Math.min(steps.scrollLeft, offsetLeft));
   }, [step]);
   return (
     <nav aria-label="Steps">
