@@ -66,14 +66,6 @@ export function stepForward(line: TimeLine): TimeLine {
   return { ...standAt(line, step), past: [...line.past, mirrored(line, step)], future, mergeKey: null };
 }
 
-/** Whether the step between two time lines put another job in the place of one, forward or back, and did not just change it. */
-export function changesJob(before: TimeLine, now: TimeLine): boolean {
-  const isBack = now.future.length > before.future.length;
-  if (!isBack && now.past === before.past) return false;
-  const step = isBack ? now.future.at(-1) : now.past.at(-1);
-  return step?.fileName !== undefined;
-}
-
 function withStep(past: readonly Step[], step: Step): readonly Step[] {
   return [...past, step].slice(-MOST_STEPS);
 }

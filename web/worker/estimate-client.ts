@@ -11,7 +11,6 @@ import type { Result } from '../../geometry/sheet/result.ts';
 import type { Fraction } from '../../geometry/units.ts';
 import { notify } from '../files/notice-store.ts';
 import { jobStore } from '../job/job-store.ts';
-import { changesJob } from '../job/time-line.ts';
 import { takeSurfaces } from '../wear/read-surfaces.ts';
 import type { EstimateAnswer, EstimateNews, EstimateService, FaceRegions } from './estimate-job.ts';
 
@@ -122,8 +121,6 @@ export function startEstimating(openEstimator: () => Estimator = estimateWorker)
   const stopWatching = jobStore.subscribe((now, before) => {
     if (now.job === before.job) return;
     wanted = now.job;
-    // Another job's figures must not stand under this one's name.
-    if (changesJob(before, now)) estimateStore.setState({ result: null, job: null, regions: [], sheet: '' });
     estimateStore.setState({ pending: true, isSheetPending: true });
     clearTimeout(timer);
     timer = setTimeout(() => void work(), PAUSE);

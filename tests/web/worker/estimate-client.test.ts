@@ -114,28 +114,6 @@ describe('the estimate beside the screen', () => {
     expect(titles(workers[0])).toEqual(['', 'a', 'b']);
   });
 
-  it('never leaves the figures of one job under the name of another, opened, undone or redone', async () => {
-    workers[0].answer(good('first'));
-    await settle();
-    const { open, undo, redo } = jobStore.getState();
-    for (const turn of [
-      () => open({ ...jobStore.getState().job, title: 'other' }, 'other.job.json'),
-      undo,
-      redo,
-    ]) {
-      turn();
-      expect(state()).toMatchObject({ result: null, job: null, regions: [], sheet: '', pending: true });
-      await settle();
-      workers[0].answer(good('again'));
-      await settle();
-      expect(state()).toMatchObject(result('again'));
-    }
-    retitle('same job');
-    expect(state()).toMatchObject({ ...result('again'), pending: true });
-    undo();
-    expect(state()).toMatchObject(result('again'));
-  });
-
   it('shows how far a long kriging is, and no more once the answer is there', async () => {
     workers[0].tell({ progress: 0.4 });
     expect(state().progress).toBe(0.4);
