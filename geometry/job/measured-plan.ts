@@ -1,11 +1,12 @@
 import { USUAL_COAT_RATE, USUAL_STEP_TIMES } from './defaults.ts';
 import type { Climate, LogEntry, PlanChoices, Service } from './job.ts';
 import type { ClimateFile, LogFile, PlanFile, ServiceFile } from './job-file.ts';
+import { afterMidnight, clockOf } from './shop-clock.ts';
 
 /** The choices of the day with nothing left open; cm2/min to mm2/min, times of day to minutes after midnight. */
 export function measuredPlan(plan: PlanFile | undefined): PlanChoices {
   const { start = null, shiftStart, shiftEnd, breaks = [], coatRate = USUAL_COAT_RATE, minutes } = plan ?? {};
-  const from = shiftStart ?? start?.slice('2026-12-01T'.length);
+  const from = shiftStart ?? (start === null ? undefined : clockOf(start));
   return {
     start,
     shift:
@@ -45,12 +46,6 @@ export function measuredLog(log: LogFile): LogEntry[] {
     surface: entry.surface ?? null,
     note: entry.note ?? '',
   }));
-}
-
-/** Minutes after midnight of `15:30`. */
-function afterMidnight(clock: string): number {
-  const [hours, minutes] = clock.split(':').map(Number);
-  return hours * 60 + minutes;
 }
 
 function withoutGaps(times: NonNullable<PlanFile['minutes']>): Partial<PlanChoices['minutes']> {

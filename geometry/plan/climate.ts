@@ -1,4 +1,5 @@
 import type { Climate, Coat, Filler } from '../job/job.ts';
+import { minutesBetween } from '../job/shop-clock.ts';
 import type { Warning } from '../job/warning.ts';
 import type { Celsius, Fraction, LocalTime, Minute } from '../units.ts';
 
@@ -89,7 +90,6 @@ export function judgeClimate(
 
 /** Readings of the weather hold for so long (common practice). */
 export const READINGS_HOLD: Minute = 4 * 60;
-const MS_PER_MINUTE = 60_000;
 
 /**
  * Weather that is not fit, readings that are old when the work begins, and readings that do not make a dew point.
@@ -106,7 +106,7 @@ export function climateWarnings(
 function staleWarning(climate: Climate | null, start: LocalTime | null): Warning[] {
   const takenAt = climate?.takenAt ?? null;
   if (takenAt === null || start === null) return [];
-  const age = (Date.parse(`${start}Z`) - Date.parse(`${takenAt}Z`)) / MS_PER_MINUTE;
+  const age = minutesBetween(takenAt, start);
   if (age <= READINGS_HOLD) return [];
   const text = `Air, part and humidity were read ${Math.floor(age / 60)} h before the work begins. Read them again, and once more before each coat.`;
   return [{ code: 'climate-stale', field: 'climate.takenAt', text }];

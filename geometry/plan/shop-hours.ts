@@ -1,5 +1,6 @@
 import type { PlanChoices } from '../job/job.ts';
-import type { LocalTime, Minute } from '../units.ts';
+import { minuteOfDay } from '../job/shop-clock.ts';
+import type { Minute } from '../units.ts';
 
 /** When hands may be at work. All times in minutes from the start of the work. */
 export interface ShopHours {
@@ -105,10 +106,4 @@ function overMidnight(stretches: readonly Stretch[]): Stretch[] {
   const last = stretches.at(-1);
   if (!first || !last || first === last || first.from > 0 || last.to < DAY) return [...stretches];
   return [...stretches.slice(1, -1), { from: last.from, to: last.to + first.to }];
-}
-
-/** Minutes after midnight of `2026-12-01T07:30`. */
-function minuteOfDay(start: LocalTime): Minute {
-  const [hours, minutes] = start.slice('2026-12-01T'.length).split(':').map(Number);
-  return hours * 60 + minutes;
 }

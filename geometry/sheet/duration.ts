@@ -1,5 +1,5 @@
+import { clockOf, dateOf, dayOf, later, weekdayOf } from '../job/shop-clock.ts';
 import type { LocalTime, Minute } from '../units.ts';
-import { clockOf, dateOf, dayOf, later, weekdayOf } from './shop-clock.ts';
 
 /** `45 min`, `1 h 05 min`, `31 h`. What takes any time at all takes a minute. */
 export function durationText(minutes: Minute): string {

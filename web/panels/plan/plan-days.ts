@@ -1,5 +1,5 @@
+import { dateOf, dayOf, later } from '../../../geometry/job/shop-clock.ts';
 import type { PlanStepResult } from '../../../geometry/sheet/day-result.ts';
-import { dateOf, dayOf, later } from '../../../geometry/sheet/shop-clock.ts';
 import type { LocalTime } from '../../../geometry/units.ts';
 
 export interface PlanDay {

@@ -1,6 +1,6 @@
+import { minutesBetween } from '../../../geometry/job/shop-clock.ts';
 import { READINGS_HOLD } from '../../../geometry/plan/climate.ts';
 import { durationText } from '../../../geometry/sheet/duration.ts';
-import { minutesBetween } from '../../../geometry/sheet/shop-clock.ts';
 import type { LocalTime, Minute } from '../../../geometry/units.ts';
 
 /** How long ago the weather was read. */

@@ -1,6 +1,6 @@
 import type { PlanFile } from '../../../geometry/job/job-file.ts';
 import { measuredPlan } from '../../../geometry/job/measured-plan.ts';
-import { MINUTES_PER_DAY, minuteOfDay } from '../../../geometry/sheet/shop-clock.ts';
+import { MINUTES_PER_DAY, minuteOfDay } from '../../../geometry/job/shop-clock.ts';
 import type { LocalTime, Minute } from '../../../geometry/units.ts';
 
 /** A stretch in which the hands rest. */

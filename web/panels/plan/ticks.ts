@@ -1,5 +1,5 @@
+import { dateOf, dayOf, later, minuteOfDay } from '../../../geometry/job/shop-clock.ts';
 import { momentText } from '../../../geometry/sheet/duration.ts';
-import { dateOf, dayOf, later, minuteOfDay } from '../../../geometry/sheet/shop-clock.ts';
 import type { LocalTime, Minute } from '../../../geometry/units.ts';
 import type { TimeScale } from './time-scale.ts';
 

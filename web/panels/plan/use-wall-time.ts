@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { wallTime } from '../../../geometry/sheet/shop-clock.ts';
+import { wallTime } from '../../../geometry/job/shop-clock.ts';
 import type { LocalTime } from '../../../geometry/units.ts';
 
 const MINUTE_MS = 60_000;

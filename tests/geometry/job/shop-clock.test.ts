@@ -7,7 +7,7 @@ import {
   minutesBetween,
   tomorrowAtSeven,
   wallTime,
-} from '../../../geometry/sheet/shop-clock.ts';
+} from '../../../geometry/job/shop-clock.ts';
 
 describe('the clock on the wall', () => {
   test.each([

@@ -33,7 +33,12 @@ export function clockOf(time: LocalTime): string {
 
 /** Minutes after midnight. */
 export function minuteOfDay(time: LocalTime): Minute {
-  const [hours, minutes] = clockOf(time).split(':').map(Number);
+  return afterMidnight(clockOf(time));
+}
+
+/** Minutes after midnight of `15:30`. */
+export function afterMidnight(clock: string): Minute {
+  const [hours, minutes] = clock.split(':').map(Number);
   return hours * 60 + minutes;
 }
 
