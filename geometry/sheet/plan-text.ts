@@ -78,10 +78,17 @@ export function climateLines({ climate, advice }: Result): string[] {
   return lines;
 }
 
+/** What a wet film comb shows at the film to aim at. Teeth 25 um apart, common practice. */
+export function combWords({ wet, dry }: Result['coat']['comb']): string {
+  return wet === 0
+    ? `On a wet film comb even the ${dry} um tooth stays dry.`
+    : `On a wet film comb the ${wet} um tooth wets, the ${dry} stays dry.`;
+}
+
 /** What to aim at with the brush, and what the comb is to show. */
 export function combText({ wetFilm, comb, lostShare }: Result['coat']): string {
   return (
-    `Aim at ${figure(wetFilm)} um wet: on a comb in steps of 25 um the tooth of ${comb.wet} is wetted and that of ${comb.dry} stays dry. ` +
+    `Aim at ${figure(wetFilm)} um wet. ${combWords(comb)} ` +
     `The first coat pays the blast profile and the wear left to it. Waste on top of the need is ${(100 * lostShare).toFixed(1)} % of what is mixed.`
   );
 }

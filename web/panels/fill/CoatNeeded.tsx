@@ -1,7 +1,9 @@
 import { GENERIC_COAT, type WholeRepair } from '../../../geometry/job/defaults.ts';
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import { counted, figure, plain } from '../../../geometry/sheet/figure.ts';
+import { combWords } from '../../../geometry/sheet/plan-text.ts';
 import type { CoatResult } from '../../../geometry/sheet/result.ts';
+import { typeset } from '../../../geometry/sheet/typeset.ts';
 import { useView } from '../../view/view-store.ts';
 import { areaText } from './area-text.ts';
 import { Buy, Weighing } from './Buy.tsx';
@@ -10,7 +12,7 @@ import { CoatLayers } from './CoatLayers.tsx';
 import { isGeneric } from './generic.ts';
 import { overcoatSpan, timesText } from './times-text.ts';
 import { WorkingOut } from './WorkingOut.tsx';
-import { combText, wetFilmText } from './wet-film-text.ts';
+import { wetFilmText } from './wet-film-text.ts';
 import {
   coatWasteWorking,
   coatWorking,
@@ -52,7 +54,8 @@ export function CoatNeeded({ coat, job, repair }: CoatNeededProps) {
           <p className="quiet">Worked out with generic values. Put in your own data sheet, below.</p>
         )}
         <p>
-          {wetFilmText(coat, units)} wet each, over {areaText(coat.area, units)}. {combText(coat)}
+          {wetFilmText(coat, units)} wet each, over {areaText(coat.area, units)}.{' '}
+          {typeset(combWords(coat.comb))}
         </p>
         <p className="quiet">{timesText({ ...coat, span: overcoatSpan(coat) }, surface)}</p>
         {lostShare > 0 && (

@@ -8,10 +8,3 @@ export function wetFilmText({ wetFilm }: CoatResult, units: ScreenUnits): string
     `${formatQuantity(wetFilm, 'film', shown)} ${shownUnit('film', shown).symbol}`;
   return units === 'in' ? `${film('in')} (${film('mm')})` : film('mm');
 }
-
-/** What a wet film comb shows at that film. Teeth 25 µm apart, common practice. */
-export function combText({ comb: { wet, dry } }: CoatResult): string {
-  return wet === 0
-    ? `On a wet film comb even the ${dry} µm tooth stays dry.`
-    : `On a wet film comb the ${wet} µm tooth wets, the ${dry} stays dry.`;
-}

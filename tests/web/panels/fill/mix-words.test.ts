@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
+import { combWords } from '../../../../geometry/sheet/plan-text.ts';
 import type { BatchResult, CoatResult, FillerResult } from '../../../../geometry/sheet/result.ts';
+import { typeset } from '../../../../geometry/sheet/typeset.ts';
 import { coverLines, layersText } from '../../../../web/panels/fill/cover-text.ts';
 import {
   bowlTotal,
@@ -9,7 +11,7 @@ import {
   roundingText,
 } from '../../../../web/panels/fill/scale-words.ts';
 import { firmsUpSpan, timesText } from '../../../../web/panels/fill/times-text.ts';
-import { combText, wetFilmText } from '../../../../web/panels/fill/wet-film-text.ts';
+import { wetFilmText } from '../../../../web/panels/fill/wet-film-text.ts';
 
 const job = newPlateJob();
 const [{ id }] = job.parts;
@@ -92,6 +94,6 @@ it('the wet film is told by the last tooth that wets and the first that does not
   const coat = { wetFilm: 250, comb: { wet: 250, dry: 275 } } as CoatResult;
   expect(wetFilmText(coat, 'mm')).toBe('250 µm');
   expect(wetFilmText(coat, 'in')).toBe('9.8 mil (250 µm)');
-  expect(combText(coat)).toBe('On a wet film comb the 250 µm tooth wets, the 275 stays dry.');
-  expect(combText({ ...coat, comb: { wet: 0, dry: 25 } })).toMatch(/even the 25 µm tooth stays dry/);
+  expect(typeset(combWords(coat.comb))).toBe('On a wet film comb the 250 µm tooth wets, the 275 stays dry.');
+  expect(typeset(combWords({ wet: 0, dry: 25 }))).toMatch(/even the 25 µm tooth stays dry/);
 });
