@@ -1,10 +1,12 @@
 import { type Balance, balance } from './balance/balance.ts';
+import { type ClearanceEstimate, clearanceOf, clearanceWarnings } from './clearance/clearance.ts';
+import type { RunningFace } from './clearance/face-residuals.ts';
 import { markWarnings } from './depth/mark-warnings.ts';
 import { survey } from './depth/survey.ts';
 import { estimatePart, type FaceEstimate, type PartEstimate, type SurveyOf } from './estimate-part.ts';
 import { estimateReadings, type ReadingsEstimate } from './estimate-readings.ts';
 import { fillWarnings } from './fill/fill-warnings.ts';
-import type { Job, Rotor, WornPart } from './job/job.ts';
+import type { Clearance, Job, Rotor, WornPart } from './job/job.ts';
 import type { Caution, Warning } from './job/warning.ts';
 import { cautions } from './material/cautions.ts';
 import { type CoatNeed, coatNeed } from './material/coat.ts';
@@ -38,6 +40,8 @@ export interface Estimate {
   readonly enough: ReadingEnough | null;
   /** null when the job asks for no balance. */
   readonly balance: Balance | null;
+  /** null when the job asks for none, or when plate and tips share no radius. */
+  readonly clearance: ClearanceEstimate | null;
   /** Which class of putty the service asks for; null when the job does not say enough of it. */
   readonly advice: PuttyAdvice | null;
   /** null when air, surface and humidity are not all known. */
@@ -119,6 +123,7 @@ export function estimate(
     };
   });
 
+  const clearance = job.clearance && clearanceIn(job, job.clearance, parts);
   const balanced = job.rotor && balanceOf(job, job.rotor, parts, readings, filler.density, coat.density);
 
   return {
@@ -130,6 +135,7 @@ export function estimate(
     fillError,
     enough: fillError > 0 ? readingEnough(Math.max(...moves), job.filler, job.repair, filler.density) : null,
     balance: balanced,
+    clearance,
     advice,
     climate,
     day,
@@ -146,6 +152,7 @@ export function estimate(
       ),
       ...faces.flatMap(leftBareWarning),
       ...(balanced?.warnings ?? []),
+      ...(job.clearance === null ? [] : clearanceWarnings(job.clearance, clearance)),
       ...materialWarnings(
         job,
         faces.map((face) => face.fill),
@@ -192,6 +199,24 @@ function balanceOf(
     vanes: impeller?.vanes ?? [],
     shroud: front && back && part.rim ? { front, back, rim: part.rim, leastThickness } : null,
   });
+}
+
+function clearanceIn(job: Job, ask: Clearance, parts: readonly PartEstimate[]): ClearanceEstimate | null {
+  const film = job.coat.coats * job.coat.dryFilm;
+  const running = (part: string, isRunning: (face: string) => boolean): RunningFace[] =>
+    parts
+      .filter(({ id }) => id === part)
+      .flatMap(({ faces }) => faces)
+      .filter(({ face }) => isRunning(face.name))
+      .map(({ face, map, fill, coated }) => ({ face, map, fill, film: coated ? film : 0 }));
+  const [plate] = running(ask.plate, (face) => face === 'face');
+  if (plate === undefined)
+    throw new Error(`estimate: needs a job whose clearance.plate is one of its plates, got ${ask.plate}`);
+  return clearanceOf(
+    plate,
+    running(ask.impeller, (face) => face.endsWith('/tip')),
+    ask,
+  );
 }
 
 function dayWork(job: Job, parts: readonly PartEstimate[], filler: FillerNeed, coat: CoatNeed): DayWork {

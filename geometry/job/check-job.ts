@@ -28,6 +28,9 @@ export function checkJob(job: Job): Fault[] {
     ...checkOverrules(job, parts),
     ...(job.rotor ? checkRotor(job.rotor, parts) : []),
     ...checkClearance(job, parts),
+    ...(job.history?.repairs ?? []).flatMap((repair, i) =>
+      checkReference(repair?.part, parts, `history.repairs[${i}].part`),
+    ),
     ...(job.plan ? checkPlan(job.plan) : []),
     ...checkLog(job.log ?? []),
   ];
@@ -90,6 +93,13 @@ function checkClearance(job: Job, parts: Parts): Fault[] {
   ];
   if (least != null && most != null && least > most) {
     faults.push({ field: 'clearance.least', found: shown(least), needs: `at most ${most}, the field most` });
+  }
+  const impeller = parts.find((part) => part?.kind === 'impeller' && part.id === clearance.impeller);
+  const heights = impeller?.kind === 'impeller' ? impeller.vanes : null;
+  const lowest = Math.min(heights?.heightInlet ?? Infinity, heights?.heightOutlet ?? Infinity);
+  if (clearance.dressTips != null && clearance.dressTips >= lowest) {
+    const needs = `less than ${lowest}, the height of the vanes where they are lowest`;
+    faults.push({ field: 'clearance.dressTips', found: shown(clearance.dressTips), needs });
   }
   return faults;
 }

@@ -130,12 +130,15 @@ export const money = quantity('a price', { least: 0, most: 1_000_000 });
 export const point = pair(coordinate, 'two numbers, [first, second]');
 
 const LOCAL_TIME = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d$/;
+const CALENDAR_DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
 const CLOCK_TIME = /^(?:[01]\d|2[0-3]):[0-5]\d$/;
 const INSTANT =
   /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d{1,3})?(?:Z|[+-](?:0\d|1[0-4]):[0-5]\d)$/;
 
 /** A day and a time by the clock on the wall of the shop, no zone (ISO 8601): `2026-12-01T07:00`. */
 export const localTime = dated(LOCAL_TIME, 'a day and a time by the shop clock, "2026-12-01T07:00"');
+/** A day (ISO 8601): `2026-12-01`. */
+export const calendarDay = dated(CALENDAR_DAY, 'a day, "2026-12-01"');
 /** A time of day by that clock. */
 export const clockTime = patterned(CLOCK_TIME, 'a time of day, "15:30"');
 /** A moment with its distance from UTC (ISO 8601, RFC 3339). */

@@ -25,6 +25,7 @@ import {
   clearanceSchema,
   climateSchema,
   flowTestSchema,
+  historySchema,
   rotorSchema,
   serviceSchema,
 } from './service-schema.ts';
@@ -77,6 +78,7 @@ export const jobSchema = record('a job', {
   plan: optional(planSchema),
   log: optional(logSchema, 'What was done when'),
   flowTest: optional(flowTestSchema),
+  history: optional(historySchema, 'What earlier repairs found: it says how fast the parts wear'),
 });
 
 /** What a schema reads, read-only and with the fields we know alone, so that a misspelt name does not compile. */
@@ -96,6 +98,9 @@ export type FillerFile = Known<z.infer<typeof fillerSchema>>;
 export type CoatFile = Known<z.infer<typeof coatSchema>>;
 export type RepairFile = Known<z.infer<typeof repairSchema>>;
 export type ClimateFile = Known<z.infer<typeof climateSchema>>;
+export type ClearanceFile = Known<z.infer<typeof clearanceSchema>>;
+export type FlowTestFile = Known<z.infer<typeof flowTestSchema>>;
+export type HistoryFile = Known<z.infer<typeof historySchema>>;
 export type ServiceFile = Known<z.infer<typeof serviceSchema>>;
 export type PlanFile = Known<z.infer<typeof planSchema>>;
 export type LogFile = Known<z.infer<typeof logSchema>>;

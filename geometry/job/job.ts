@@ -28,6 +28,8 @@ export interface Job {
   readonly repair: Repair;
   /** The rotor one of the parts sits on; null when the job asks for no balance. */
   readonly rotor: Rotor | null;
+  /** What is asked of the gap between vane tips and plate; null when the job asks for none. */
+  readonly clearance: Clearance | null;
   /** Surface temperature of the part, null when the job has no climate: times are then those of the reference temperature. */
   readonly surface: Celsius | null;
   /** The weather in the shop; null when the job does not say. */
@@ -37,6 +39,9 @@ export interface Job {
   readonly plan: PlanChoices;
   /** What was done, in the order begun. */
   readonly log: readonly LogEntry[];
+  /** The pump on the test bench; null when the job has no test. */
+  readonly flowTest: FlowTest | null;
+  readonly history: History;
   /** What the job asks for and this version does not work out yet; each becomes a warning, none is guessed. */
   readonly unsupported: readonly Unsupported[];
 }
@@ -175,6 +180,92 @@ export interface Putty {
   /** How high it stands above the shroud. */
   readonly height: Mm;
   readonly density: Density;
+}
+
+/** The axial gap between the vane tips and the face of the plate. */
+export interface Clearance {
+  /** ids of a wear plate and an impeller of the job. */
+  readonly plate: string;
+  readonly impeller: string;
+  readonly asNew: Mm;
+  /** `at the closest`: elsewhere the cone of the plate and the heights of the vanes open it further. */
+  readonly asNewHolds: 'everywhere' | 'at the closest';
+  readonly least: Mm;
+  readonly most: Mm;
+  readonly shim: Mm;
+  /** Taken off the filled vane tips before they are coated. */
+  readonly dressTips: Mm;
+  /** Each to either side. */
+  readonly tolerances: {
+    /** Of the gap as set. */
+    readonly setting: Mm;
+    /** Of the coats on both running faces together. */
+    readonly film: Mm;
+    /** Of both running faces as dressed. */
+    readonly dressing: Mm;
+    /** Half of what a dial gauge shows on the tips in a turn. */
+    readonly runOut: Mm;
+  };
+}
+
+/** What was measured on the test bench. Flows m3/h, heads m, powers kW, densities kg/m3, as the test sheet has them. */
+export interface FlowTest {
+  readonly density: number;
+  readonly ratedSpeed: Rpm;
+  readonly duty: number;
+  readonly hoursPerYear: number | null;
+  /** A kilowatt hour, in the person's money. */
+  readonly energyPrice: number | null;
+  readonly motorEfficiency: Fraction | null;
+  /** Grade of ISO 9906 that the instruments keep to. */
+  readonly gauges: 1 | 2 | 3;
+  readonly sameGauges: boolean;
+  /** What an efficiency measured again with the same instruments may differ by, as a share of it; null when nobody knows. */
+  readonly repeatability: Fraction | null;
+  readonly guarantee: Guarantee | null;
+  readonly runs: readonly TestRun[];
+}
+
+export interface TestRun {
+  readonly label: string;
+  /** `new`, `before`, `after`; anything else is shown and not compared. */
+  readonly when: string;
+  readonly speed: Rpm;
+  readonly powerAt: 'shaft' | 'motor';
+  readonly density: number;
+  /** As measured, in the order given. */
+  readonly points: readonly { readonly flow: number; readonly head: number; readonly power: number }[];
+}
+
+/** The point the pump is accepted against, at rated speed. */
+export interface Guarantee {
+  readonly flow: number;
+  readonly head: number;
+  readonly efficiency: Fraction | null;
+  readonly power: number | null;
+  /** Acceptance grade of ISO 9906. */
+  readonly grade: '1B' | '1E' | '1U' | '2B' | '2U' | '3B';
+}
+
+/** What earlier repairs found. */
+export interface History {
+  /** Run since the last of them, or since new, h; null when the job does not say. */
+  readonly hours: number | null;
+  /** Oldest first. */
+  readonly repairs: readonly EarlierRepair[];
+}
+
+export interface EarlierRepair {
+  readonly part: string;
+  /** ISO 8601: `2026-12-01`. */
+  readonly date: string;
+  /** Run since the repair before it, or since new, h. */
+  readonly hours: number;
+  readonly deepest: Mm;
+  /** Over the worn area. */
+  readonly mean: Mm | null;
+  readonly volume: Mm3 | null;
+  readonly note: string;
 }
 
 export type Blend = 'deepest' | 'add' | 'replace';

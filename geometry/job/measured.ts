@@ -7,6 +7,7 @@ import { measuredCoat, measuredFiller } from './measured-material.ts';
 import { measuredClimate, measuredLog, measuredPlan, measuredService } from './measured-plan.ts';
 import { measuredPlate } from './measured-plate.ts';
 import { measuredRotor } from './measured-rotor.ts';
+import { measuredClearance, measuredFlowTest, measuredHistory } from './measured-running.ts';
 
 /**
  * The one step from the file's units into ours, defaults put in: deg to rad (only along a coordinate that is an angle),
@@ -28,12 +29,15 @@ export function measured(file: JobFile): Job {
     coat: measuredCoat(file.coat ?? GENERIC_COAT),
     repair: measuredRepair(file.repair, file.parts),
     rotor: file.rotor === undefined ? null : measuredRotor(file.rotor),
+    clearance: file.clearance === undefined ? null : measuredClearance(file.clearance),
     surface: file.climate?.surface ?? null,
     climate: file.climate === undefined ? null : measuredClimate(file.climate),
     service: file.service === undefined ? null : measuredService(file.service),
     plan: measuredPlan(file.plan),
     log: measuredLog(file.log ?? []),
-    unsupported: [...unsupported, ...unsupportedSections(file)],
+    flowTest: file.flowTest === undefined ? null : measuredFlowTest(file.flowTest),
+    history: measuredHistory(file.history),
+    unsupported,
   };
 }
 
@@ -69,12 +73,4 @@ function measuredRepair(file: RepairFile | undefined, parts: readonly PartFile[]
       return [{ part: id, face, point: pointOn(part, face)(point), action }];
     }),
   };
-}
-
-function unsupportedSections(file: JobFile): Unsupported[] {
-  const { clearance, flowTest } = file;
-  const sections: Unsupported[] = [];
-  if (clearance !== undefined) sections.push({ field: 'clearance', what: 'the running clearance' });
-  if (flowTest !== undefined) sections.push({ field: 'flowTest', what: 'the flow test' });
-  return sections;
 }

@@ -1,14 +1,19 @@
 /** What the job file says about the parts in service: the rotor, the gap, the weather on the day and the pump's flow test. */
 import {
+  allowance,
   angle,
   byKind,
+  calendarDay,
   coordinate,
   count,
   density,
+  depth,
   described,
+  flag,
   length,
   list,
   localTime,
+  millilitres,
   money,
   oneOf,
   optional,
@@ -95,10 +100,21 @@ export const clearanceSchema = record('the clearance', {
   plate: described(partId, 'id of the wear plate'),
   impeller: described(partId, 'id of the impeller'),
   asNew: described(gap, 'Axial gap with both parts as new, mm'),
+  asNewHolds: optional(
+    oneOf(['everywhere', 'at the closest']),
+    'Everywhere: tips and plate run parallel. At the closest: elsewhere cone and vane heights open it. Everywhere when left out',
+  ),
   least: described(gap, 'Narrowest gap that runs free, mm'),
   most: described(gap, 'Widest gap that is worth running, mm'),
   shim: optional(quantity('a thickness in mm', { least: -100, most: 100 }), 'mm; 0 when left out'),
+  dressTips: optional(
+    allowance,
+    'Taken off the filled vane tips before they are coated, mm; 0 when left out',
+  ),
   tolerance: optional(gap, 'Of the gap as set, mm; 0 when left out'),
+  filmTolerance: optional(gap, 'Of the coats on both running faces together, mm; 0 when left out'),
+  dressTolerance: optional(gap, 'Of both running faces as dressed, mm; 0 when left out'),
+  runOut: optional(gap, 'Half of what a dial gauge shows on the tips in a turn, mm; 0 when left out'),
 });
 
 export const climateSchema = record('the climate', {
@@ -125,27 +141,70 @@ export const serviceSchema = record('the service', {
   shape: optional(oneOf(['rounded', 'angular'])),
 });
 
+const flow = quantity('a flow in m3/h', { least: 0, most: 1e6 });
+const head = quantity('a head in m', { least: 0, most: 1e5 });
+const power = quantity('a power in kW', { least: 0, most: 1e6 });
+const share = quantity('a percentage', { above: 0, most: 100 });
+const liquidDensity = quantity('a density in kg/m3', { above: 0, most: 10_000 });
+const hours = quantity('hours', { least: 0, most: 1e7 });
+
 const testPoint = record('a point of the test', {
-  flow: described(quantity('a flow in m3/h', { least: 0, most: 1e6 }), 'm3/h'),
-  head: described(quantity('a head in m', { least: 0, most: 1e5 }), 'm'),
-  power: described(quantity('a power in kW', { least: 0, most: 1e6 }), 'At the pump shaft, kW'),
+  flow: described(flow, 'm3/h'),
+  head: described(head, 'm'),
+  power: described(power, 'Where the run says, kW'),
+});
+
+const testRun = record('a run of the test', {
+  label: optional(text('a label', 100)),
+  when: described(
+    text('when the run was made', 100),
+    '"new", "before" or "after" the repair; others are shown and not compared',
+  ),
+  speed: described(speed, 'r/min'),
+  powerAt: optional(oneOf(['shaft', 'motor']), 'Pump shaft, or what the motor takes in; shaft when left out'),
+  density: optional(liquidDensity, 'Of the liquid in this run, kg/m3; that of the test when left out'),
+  points: list(testPoint, 'points', 1, 1000),
+});
+
+const guarantee = record('a guarantee', {
+  flow: described(quantity('a flow in m3/h', { above: 0, most: 1e6 }), 'm3/h, at rated speed'),
+  head: described(quantity('a head in m', { above: 0, most: 1e5 }), 'm, at rated speed'),
+  efficiency: optional(share, '%'),
+  power: optional(quantity('a power in kW', { above: 0, most: 1e6 }), 'At the pump shaft, kW'),
+  grade: described(oneOf(['1B', '1E', '1U', '2B', '2U', '3B']), 'Acceptance grade of ISO 9906'),
 });
 
 export const flowTestSchema = record('the flow test', {
-  density: described(quantity('a density in kg/m3', { above: 0, most: 10_000 }), 'Of the liquid, kg/m3'),
+  density: described(liquidDensity, 'Of the liquid, kg/m3'),
   ratedSpeed: described(speed, 'r/min'),
   duty: described(quantity('a flow in m3/h', { above: 0, most: 1e6 }), 'm3/h'),
   hoursPerYear: optional(quantity('hours a year', { least: 0, most: 8784 }), 'h'),
   energyPrice: optional(money, 'A kilowatt hour'),
-  runs: list(
-    record('a run of the test', {
-      label: optional(text('a label', 100)),
-      when: text('when the run was made', 100),
-      speed: described(speed, 'r/min'),
-      points: list(testPoint, 'points', 1, 1000),
-    }),
-    'runs',
-    0,
-    100,
+  motorEfficiency: optional(share, 'Of the motor, %'),
+  gauges: optional(
+    count('a grade of measurement', 1, 3),
+    'Grade of ISO 9906 that the instruments keep to; 2 when left out',
   ),
+  sameGauges: optional(flag, 'Every run was measured with the same instruments in the same places'),
+  repeatability: optional(
+    share,
+    'What an efficiency measured again with the same instruments may differ by, % of it, 95 of 100',
+  ),
+  guarantee: optional(guarantee, 'The point the pump is accepted against'),
+  runs: list(testRun, 'runs', 0, 100),
+});
+
+const earlierRepair = record('an earlier repair', {
+  part: described(partId, 'id of the part'),
+  date: described(calendarDay, 'When it was measured'),
+  hours: described(hours, 'Run since the repair before it, or since new, h'),
+  deepest: described(depth, 'mm'),
+  mean: optional(depth, 'Over the worn area, mm'),
+  volume: optional(millilitres, 'Of metal and filler lost, cm3'),
+  note: optional(text('a note', 1000)),
+});
+
+export const historySchema = record('the history', {
+  hours: optional(hours, 'Run since the last of these repairs, or since new, h'),
+  repairs: optional(list(earlierRepair, 'earlier repairs', 0, 500), 'Oldest first'),
 });

@@ -19,6 +19,7 @@ import type { ClimateVerdict } from '../plan/climate.ts';
 import { type Deg, type FacePoint, type Rad, TURN, toDegrees, wrapTurn } from '../units.ts';
 import { type BalanceResult, balanceResult } from './balance-result.ts';
 import { balanceCautions } from './balance-text.ts';
+import { type ClearanceResult, clearanceResult } from './clearance-result.ts';
 import { type DayResult, dayResult, type PlanStepResult, planResult } from './day-result.ts';
 import { deepFinite } from './deep-finite.ts';
 import { type EnoughResult, enoughResult, type ReadingsResult, readingsResult } from './readings-result.ts';
@@ -29,7 +30,8 @@ export interface Result {
   readonly coat: CoatResult;
   /** null when the job asks for none. */
   readonly balance: BalanceResult | null;
-  readonly clearance: null;
+  /** null when the job asks for none, or when plate and tips share no radius. */
+  readonly clearance: ClearanceResult | null;
   /** null when air, surface and humidity are not all known. */
   readonly climate: ClimateVerdict | null;
   /** Which class of putty the service asks for; null when the job does not say enough of it. */
@@ -250,7 +252,7 @@ export function toResult(estimate: Estimate): Result {
       weighing: weighingOf(job.coat),
     },
     balance,
-    clearance: null,
+    clearance: estimate.clearance && clearanceResult(estimate.clearance),
     climate: estimate.climate,
     advice: estimate.advice,
     plan: planResult(estimate),

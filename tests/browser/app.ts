@@ -9,8 +9,8 @@ import { expect } from 'vitest';
 import type { JobFile } from '../../geometry/job/job-file.ts';
 import type { Result } from '../../geometry/sheet/result.ts';
 
-export type StepLabel = 'Part' | 'Wear' | 'Fill' | 'Balance' | 'Plan' | 'Sheet';
-export const STEP_LABELS: readonly StepLabel[] = ['Part', 'Wear', 'Fill', 'Balance', 'Plan', 'Sheet'];
+export const STEP_LABELS = ['Part', 'Wear', 'Fill', 'Balance', 'Clearance', 'Plan', 'Test', 'Sheet'] as const;
+export type StepLabel = (typeof STEP_LABELS)[number];
 
 export async function goTo(page: Page, step: StepLabel): Promise<void> {
   await page

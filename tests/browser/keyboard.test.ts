@@ -72,7 +72,7 @@ test('a job is done by keyboard alone: a pit by typing, a region left to the coa
   await expect.poll(async () => (await figures(page)).Putty).toBe('0 mL');
   expect((await savedJob(page)).repair?.overrule).toMatchObject([{ at: 'plate:face', action: 'leave' }]);
 
-  await page.keyboard.press('6');
+  await page.keyboard.press('8');
   await page.getByRole('region', { name: 'Sheet', exact: true }).waitFor();
   await tabTo(page, /^Print$/);
   await page.keyboard.press('Control+z');

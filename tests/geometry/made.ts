@@ -138,6 +138,9 @@ export function job(
     },
     rotor: null,
     surface: null,
+    clearance: null,
+    flowTest: null,
+    history: { hours: null, repairs: [] },
     unsupported: [],
     ...NOTHING_PLANNED,
   };

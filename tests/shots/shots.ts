@@ -5,7 +5,7 @@ import { DEVICES, openApp } from '../browser/page.ts';
 
 /** Pictures of every step, to be looked at: .build/shots/{step}-{device}-{scheme}.png, on a phone also the whole page. */
 const folder = join(import.meta.dirname, '../../.build/shots');
-const STEPS = ['Part', 'Wear', 'Fill', 'Balance', 'Plan', 'Sheet'] as const;
+const STEPS = ['Part', 'Wear', 'Fill', 'Balance', 'Clearance', 'Plan', 'Test', 'Sheet'] as const;
 
 mkdirSync(folder, { recursive: true });
 

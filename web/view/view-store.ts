@@ -8,7 +8,7 @@ import type { Mm } from '../../geometry/units.ts';
 import type { ScreenUnits } from '../fields/quantity-units.ts';
 import { keepView, keptView, type Theme } from './kept-view.ts';
 
-export type StepName = 'part' | 'wear' | 'fill' | 'balance' | 'plan' | 'sheet';
+export type StepName = 'part' | 'wear' | 'fill' | 'balance' | 'clearance' | 'plan' | 'test' | 'sheet';
 export type ToolName = 'turn' | 'brush' | 'patch' | 'area' | 'pit' | 'edge' | 'readings' | 'straightedge';
 
 export interface Brush {

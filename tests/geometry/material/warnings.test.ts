@@ -17,6 +17,9 @@ const JOB: Job = {
   repair: REPAIR,
   rotor: null,
   surface: null,
+  clearance: null,
+  flowTest: null,
+  history: { hours: null, repairs: [] },
   unsupported: [],
   ...NOTHING_PLANNED,
 };

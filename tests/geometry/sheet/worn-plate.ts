@@ -111,6 +111,9 @@ export const WORN_JOB: Job = {
   },
   rotor: null,
   surface: 20,
+  clearance: null,
+  flowTest: null,
+  history: { hours: null, repairs: [] },
   unsupported: [],
   ...NOTHING_PLANNED,
 };

@@ -43,7 +43,7 @@ export function withNewPart(
 /** The job without a part, and without what it says of that part alone. */
 export function withoutPart(job: JobFile, index: number): JobFile {
   const { id } = job.parts[index];
-  const { rotor, clearance, ...rest } = job;
+  const { rotor, clearance, history, ...rest } = job;
   const overrule = job.repair?.overrule?.filter(({ at }) => at.split(':')[0] !== id);
   return {
     ...rest,
@@ -51,6 +51,9 @@ export function withoutPart(job: JobFile, index: number): JobFile {
     ...(overrule !== undefined && { repair: { ...job.repair, overrule } }),
     ...(rotor !== undefined && rotor.part !== id && { rotor }),
     ...(clearance !== undefined && clearance.plate !== id && clearance.impeller !== id && { clearance }),
+    ...(history !== undefined && {
+      history: { ...history, repairs: history.repairs?.filter(({ part }) => part !== id) },
+    }),
   };
 }
 
@@ -62,7 +65,7 @@ export function withPartRenamed(job: JobFile, index: number, id: string): JobFil
     const [part, face] = at.split(':');
     return `${renamed(part)}:${face}`;
   };
-  const { repair, rotor, clearance } = job;
+  const { repair, rotor, clearance, history } = job;
   return {
     ...job,
     parts: job.parts.map((part, i): PartFile => (i === index ? { ...part, id } : part)),
@@ -79,6 +82,12 @@ export function withPartRenamed(job: JobFile, index: number, id: string): JobFil
     ...(rotor && { rotor: { ...rotor, part: renamed(rotor.part) } }),
     ...(clearance && {
       clearance: { ...clearance, plate: renamed(clearance.plate), impeller: renamed(clearance.impeller) },
+    }),
+    ...(history?.repairs && {
+      history: {
+        ...history,
+        repairs: history.repairs.map((repair) => ({ ...repair, part: renamed(repair.part) })),
+      },
     }),
   };
 }

@@ -3,6 +3,7 @@ import { counted } from '../../../geometry/sheet/figure.ts';
 import type { Result } from '../../../geometry/sheet/result.ts';
 import type { StepName } from '../../view/view-store.ts';
 import { startingRotor } from '../balance/starting-rotor.ts';
+import { facingPair } from '../clearance/facing-pair.ts';
 import { isGeneric } from '../fill/generic.ts';
 
 /** What stands below the name of a step: what it holds, or what it still needs. */
@@ -43,6 +44,8 @@ export function stepNotes(
         ? { text: 'Data sheet', isNeed: true }
         : { text: counted(mixes, 'mix', 'mixes'), isNeed: false }),
     balance: faults((path) => path.startsWith('rotor')) ?? balanceNote(job, result),
+    clearance: faults((path) => path.startsWith('clearance')) ?? clearanceNote(job, result),
+    test: faults((path) => path.startsWith('flowTest')) ?? testNote(job),
     plan: faults((path) => /^(plan|climate|log)\b/.test(path)) ?? planNote(result),
     sheet:
       warnings > 0
@@ -60,6 +63,22 @@ function balanceNote(job: JobFile, result: Result | null): StepNote {
   return startingRotor(job.parts) === null
     ? { text: 'Nothing turns', isNeed: false }
     : { text: 'No rotor yet', isNeed: true };
+}
+
+const GAPS = { fit: 'Fits', tight: 'Tight', wide: 'Wide', both: 'Tight, wide' } as const;
+
+function clearanceNote(job: JobFile, result: Result | null): StepNote {
+  const verdict = result?.clearance?.verdict;
+  if (verdict !== undefined) return { text: GAPS[verdict], isNeed: verdict !== 'fit' };
+  if (job.clearance !== undefined) return { text: 'Not yet', isNeed: false };
+  return facingPair(job.parts) === null
+    ? { text: 'No pair', isNeed: false }
+    : { text: 'No gap yet', isNeed: true };
+}
+
+function testNote({ flowTest }: JobFile): StepNote {
+  const runs = flowTest?.runs.length ?? 0;
+  return { text: runs === 0 ? 'No runs' : counted(runs, 'run', 'runs'), isNeed: false };
 }
 
 function planNote(result: Result | null): StepNote {

@@ -6,12 +6,14 @@ export interface StepPlace {
   readonly label: string;
 }
 
-/** In the order of the work. Clearance has its place after Balance, Test after Plan. */
+/** In the order of the work. */
 export const STEPS: readonly StepPlace[] = [
   { name: 'part', label: 'Part' },
   { name: 'wear', label: 'Wear' },
   { name: 'fill', label: 'Fill' },
   { name: 'balance', label: 'Balance' },
+  { name: 'clearance', label: 'Clearance' },
   { name: 'plan', label: 'Plan' },
+  { name: 'test', label: 'Test' },
   { name: 'sheet', label: 'Sheet' },
 ];
