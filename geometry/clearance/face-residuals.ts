@@ -78,11 +78,15 @@ export function faceResiduals(
         take(ring, area, row + 0.5, column + 0.5, map.depth[cell], isFilled);
         continue;
       }
-      for (let i = 0; i < SAMPLES; i++) {
-        const [r, c] = [row + SAMPLE_U[i], column + SAMPLE_V[i]];
-        if (isOnFace(face, cell, r, c))
-          take(ring, area / SAMPLES, r, c, map.samples[slot * SAMPLES + i], isFilled);
+      // What the samples of a cut cell stand for is the part of it that is face.
+      const on = Array.from({ length: SAMPLES }, (_, i) => i).filter((i) =>
+        isOnFace(face, cell, row + SAMPLE_U[i], column + SAMPLE_V[i]),
+      );
+      for (const i of on) {
+        const depth = map.samples[slot * SAMPLES + i];
+        take(ring, area / on.length, row + SAMPLE_U[i], column + SAMPLE_V[i], depth, isFilled);
       }
+      if (on.length === 0) take(ring, area, row + 0.5, column + 0.5, map.depth[cell], isFilled);
     }
   }
   return { worn, filled, weight, height };
