@@ -1,4 +1,5 @@
-import { thinnestWall, type WallLeft } from './clearance/wall-left.ts';
+import { type WallEstimate, wallsLeft } from './clearance/thin-places.ts';
+import { thinnestOf, type WallLeft } from './clearance/wall-left.ts';
 import { type DepthMap, deepestOf } from './depth/depth-map.ts';
 import { type Reach, reachOf } from './depth/reach.ts';
 import type { ReadTrace } from './depth/read-trace.ts';
@@ -31,6 +32,8 @@ export interface PartEstimate {
   /** Wear left to the coat, on coated faces. */
   readonly left: Metal;
   readonly thinnest: WallLeft;
+  /** Each wall once: of a vane or a shroud both sides together. */
+  readonly walls: readonly WallEstimate[];
 }
 
 export interface MeasuredRegion extends Region {
@@ -80,6 +83,7 @@ export function estimatePart(
     const map = replay(face, worn.marks, { surfaceOf, landed, traces });
     return estimateFace(part.id, face, map, traces, { repair, filler });
   });
+  const walls = wallsLeft(part, (face) => estimateOf(faces, face), worn.leastThickness);
   const coated = faces.filter((face) => face.coated);
   const shared = part.corners.map((corner) => sharedAt(corner, faces));
   const once = (pieces: readonly Metal[], twice: readonly Metal[]): Metal =>
@@ -103,7 +107,8 @@ export function estimatePart(
       coated.map(({ left }) => left),
       shared.map(({ left }) => left),
     ),
-    thinnest: thinnestWall(part, (face) => estimateOf(faces, face).map),
+    thinnest: thinnestOf(walls),
+    walls,
   };
 }
 

@@ -1,12 +1,16 @@
 import { type Balance, balance } from './balance/balance.ts';
-import { type ClearanceEstimate, clearanceOf, clearanceWarnings } from './clearance/clearance.ts';
+import { type ClearanceEstimate, clearanceOf } from './clearance/clearance.ts';
+import { clearanceWarnings } from './clearance/clearance-warnings.ts';
 import type { RunningFace } from './clearance/face-residuals.ts';
+import { otherRepairCautions, otherRepairWarnings } from './clearance/other-repair.ts';
+import { type ServiceLife, serviceLife } from './clearance/service-life.ts';
 import { markWarnings } from './depth/mark-warnings.ts';
 import { survey } from './depth/survey.ts';
 import { estimatePart, type FaceEstimate, type PartEstimate, type SurveyOf } from './estimate-part.ts';
 import { estimateReadings, type ReadingsEstimate } from './estimate-readings.ts';
 import { fillWarnings } from './fill/fill-warnings.ts';
-import type { Clearance, Job, Rotor, WornPart } from './job/job.ts';
+import { type FlowTestEstimate, flowTestOf } from './flow-test/flow-test.ts';
+import type { Clearance, Job, Rotor } from './job/job.ts';
 import type { Caution, Warning } from './job/warning.ts';
 import { cautions } from './material/cautions.ts';
 import { type CoatNeed, coatNeed } from './material/coat.ts';
@@ -42,6 +46,10 @@ export interface Estimate {
   readonly balance: Balance | null;
   /** null when the job asks for none, or when plate and tips share no radius. */
   readonly clearance: ClearanceEstimate | null;
+  /** null when the job has no flow test. */
+  readonly flowTest: FlowTestEstimate | null;
+  /** How fast the parts wear; null when the job tells neither hours nor earlier repairs. */
+  readonly life: ServiceLife | null;
   /** Which class of putty the service asks for; null when the job does not say enough of it. */
   readonly advice: PuttyAdvice | null;
   /** null when air, surface and humidity are not all known. */
@@ -124,6 +132,9 @@ export function estimate(
   });
 
   const clearance = job.clearance && clearanceIn(job, job.clearance, parts);
+  const life = lifeOf(job, parts, clearance);
+  const wallWarnings = parts.flatMap(otherRepairWarnings);
+  const flowTest = job.flowTest && flowTestOf(job.flowTest);
   const balanced = job.rotor && balanceOf(job, job.rotor, parts, readings, filler.density, coat.density);
 
   return {
@@ -136,6 +147,8 @@ export function estimate(
     enough: fillError > 0 ? readingEnough(Math.max(...moves), job.filler, job.repair, filler.density) : null,
     balance: balanced,
     clearance,
+    flowTest,
+    life,
     advice,
     climate,
     day,
@@ -143,7 +156,7 @@ export function estimate(
     warnings: [
       ...job.unsupported.map(notWorkedOut),
       ...job.parts.flatMap((part) => (part.kind === 'impeller' ? wrapWarnings(part) : [])),
-      ...parts.flatMap((part, i) => wallWarnings(part, job.parts[i])),
+      ...wallWarnings,
       ...parts.flatMap(({ landed }, i) => markWarnings(job, i, landed)),
       ...parts.flatMap((part, i) => readingWarnings(job, i, part, readings[i])),
       ...fillWarnings(
@@ -153,6 +166,7 @@ export function estimate(
       ...faces.flatMap(leftBareWarning),
       ...(balanced?.warnings ?? []),
       ...(job.clearance === null ? [] : clearanceWarnings(job.clearance, clearance)),
+      ...(flowTest?.warnings ?? []),
       ...materialWarnings(
         job,
         faces.map((face) => face.fill),
@@ -163,7 +177,10 @@ export function estimate(
       ...climateWarnings(job.climate, climate, job.plan.start),
       ...planWarnings(day),
     ],
-    cautions: cautions({ mixes: filler.volume > 0 || coat.volume > 0, fills: filler.volume > 0 }),
+    cautions: [
+      ...cautions({ mixes: filler.volume > 0 || coat.volume > 0, fills: filler.volume > 0 }),
+      ...otherRepairCautions(wallWarnings),
+    ],
   };
 }
 
@@ -202,13 +219,12 @@ function balanceOf(
 }
 
 function clearanceIn(job: Job, ask: Clearance, parts: readonly PartEstimate[]): ClearanceEstimate | null {
-  const film = job.coat.coats * job.coat.dryFilm;
   const running = (part: string, isRunning: (face: string) => boolean): RunningFace[] =>
     parts
       .filter(({ id }) => id === part)
       .flatMap(({ faces }) => faces)
       .filter(({ face }) => isRunning(face.name))
-      .map(({ face, map, fill, coated }) => ({ face, map, fill, film: coated ? film : 0 }));
+      .map(({ face, map, fill, coated }) => ({ face, map, fill, coated }));
   const [plate] = running(ask.plate, (face) => face === 'face');
   if (plate === undefined)
     throw new Error(`estimate: needs a job whose clearance.plate is one of its plates, got ${ask.plate}`);
@@ -216,7 +232,36 @@ function clearanceIn(job: Job, ask: Clearance, parts: readonly PartEstimate[]): 
     plate,
     running(ask.impeller, (face) => face.endsWith('/tip')),
     ask,
+    job.coat,
   );
+}
+
+function lifeOf(
+  job: Job,
+  parts: readonly PartEstimate[],
+  clearance: ClearanceEstimate | null,
+): ServiceLife | null {
+  const present = parts.map(({ id, faces, lost }) => {
+    const wornArea = sum(faces, (face) => face.wornArea);
+    return {
+      part: id,
+      deepest: Math.max(0, ...faces.map(({ deepest }) => deepest)),
+      mean: wornArea > 0 ? lost.volume / wornArea : 0,
+      volume: lost.volume,
+    };
+  });
+  const repaired = parts.map(({ id, walls }, i) => ({
+    id,
+    walls,
+    leastThickness: job.parts[i].leastThickness,
+  }));
+  const gap = clearance && {
+    most: clearance.gap.coated.most,
+    limit: clearance.ask.most,
+    plate: clearance.ask.plate,
+    impeller: clearance.ask.impeller,
+  };
+  return serviceLife(job.history, present, repaired, gap);
 }
 
 function dayWork(job: Job, parts: readonly PartEstimate[], filler: FillerNeed, coat: CoatNeed): DayWork {
@@ -247,27 +292,6 @@ function fillRuns(parts: readonly PartEstimate[]): FillRun[] {
         : [];
     }),
   ).flat();
-}
-
-function wallWarnings(part: PartEstimate, worn: WornPart): Warning[] {
-  const { remaining, face } = part.thinnest;
-  if (remaining === 0) {
-    return [
-      {
-        code: 'worn-through',
-        field: null,
-        text: `${part.id}: ${face} is worn through. Filler alone does not replace a wall; repair it by other means first.`,
-      },
-    ];
-  }
-  if (worn.leastThickness === null || remaining >= worn.leastThickness) return [];
-  return [
-    {
-      code: 'wall-thin',
-      field: null,
-      text: `${part.id}: ${face} has ${remaining.toFixed(2)} mm of metal left at its thinnest, less than the least of ${worn.leastThickness} mm.`,
-    },
-  ];
 }
 
 function leftBareWarning({ face, fill, coated }: FaceEstimate): Warning[] {

@@ -1,12 +1,9 @@
 import type { Clearance } from '../job/job.ts';
 import type { FacePoint, Mm } from '../units.ts';
-import {
-  type FaceResiduals,
-  faceResiduals,
-  type Residuals,
-  type Rings,
-  type RunningFace,
-} from './face-residuals.ts';
+import type { GapBasis, MeasuredFace } from './gap-basis.ts';
+import { filmOf, type GapSetting } from './gap-setting.ts';
+import type { Opening } from './openings.ts';
+import { type Filling, placeInRing } from './ring-depths.ts';
 
 /** The least of the gap as one part turns past the other, its mean, and the most, mm; below 0 the parts meet. */
 export interface GapSpread {
@@ -15,12 +12,10 @@ export interface GapSpread {
   readonly most: Mm;
 }
 
-/** The gap of one ring as found, filled, and filled and coated. */
-export interface GapStates {
-  readonly asFound: GapSpread;
-  readonly filled: GapSpread;
-  readonly coated: GapSpread;
-}
+export type GapState = 'asFound' | 'filled' | 'coated';
+
+/** The gap as found, filled, and filled and coated. */
+export type GapStates = { readonly [S in GapState]: GapSpread };
 
 export interface GapRing extends GapStates {
   readonly radius: Mm;
@@ -55,175 +50,132 @@ export interface Gap extends GapStates {
   readonly mismatch: Mm;
 }
 
-/** Choices that a lever may set otherwise than the job has them. */
-export interface GapChoices {
-  /** mm kept for the coat in what is filled of both running faces; null as the job has it. */
-  readonly allowance?: Mm | null;
-}
-
-/** A ring is this wide, or as wide as two cells where they are coarser, mm. */
-const RING: Mm = 1;
+type Ask = Pick<Clearance, 'asNew' | 'asNewHolds'>;
 
 /**
  * The axial gap between the face of the plate and the tips of the vanes over the radii they share. Every place of a tip meets every place
  * of the plate at its radius once a turn, so the least of a ring is the least of both, and so is the most.
  * gap = as new + shim + tips dressed + what is missing of plate and tip - coats. Depths count as they are measured, along the normal of the face.
- * @returns null when the two share no radius
  * Accuracy: the maps' cells, places within one ring (1 mm of radius) taken as one. Source: job format, "Clearance"; tests/geometry/clearance/gap.test.ts
  */
-export function runningGap(
-  plate: RunningFace,
-  tips: readonly RunningFace[],
-  ask: Clearance,
-  { allowance = null }: GapChoices = {},
-): Gap | null {
-  const rings = sharedRings(plate, tips);
-  if (rings === null) return null;
-  const on = (running: RunningFace): Measured => ({
-    running,
-    residuals: faceResiduals(running, rings, allowance ?? undefined),
+export function runningGap(basis: GapBasis, ask: Ask, setting: GapSetting): Gap {
+  const { rings, shared, plate, tips, openings } = basis;
+  const states = (own: readonly MeasuredFace[]) => ({
+    asFound: spreads(basis, own, ask, setting, 'asFound'),
+    filled: spreads(basis, own, ask, setting, 'filled'),
+    coated: spreads(basis, own, ask, setting, 'coated'),
   });
-  const below = on(plate);
-  const above = tips.map(on);
-  const shared = Array.from({ length: rings.count }, (_, ring) => ring).filter(
-    (ring) => below.residuals.weight[ring] > 0 && above.some(({ residuals }) => residuals.weight[ring] > 0),
-  );
-  if (shared.length === 0) return null;
-
-  const stack = shared.map((ring) => height(below, ring) + tipHeight(above, ring));
-  const closest = Math.max(...stack);
-  const openings = stack.map((sum) => closest - sum);
-  const opened = ask.asNewHolds === 'at the closest' ? openings : openings.map(() => 0);
-  const statesOf = (tips: readonly Measured[], ring: number, opening: Mm): GapStates => {
-    const base = ask.asNew + ask.shim + opening;
+  const over = (own: readonly MeasuredFace[]): GapStates => {
+    const { asFound, filled, coated } = states(own);
+    return { asFound: overall(asFound), filled: overall(filled), coated: overall(coated) };
+  };
+  const all = states(tips);
+  const byRadius = shared.flatMap((ring, i): GapRing[] => {
+    const [asFound, filled, coated] = [all.asFound[i], all.filled[i], all.coated[i]];
+    if (asFound === null || filled === null || coated === null) return [];
+    const radius = rings.from + (ring + 0.5) * rings.width;
+    return [{ radius, opening: openings[i].middle, asFound, filled, coated }];
+  });
+  const place = (end: 'least' | 'most'): GapPlace => {
+    const sign = end === 'least' ? -1 : 1;
+    const i = extreme(byRadius, ({ coated }) => sign * coated[end]);
     return {
-      asFound: spread(below, tips, ring, base, 'worn', false),
-      filled: spread(below, tips, ring, base + ask.dressTips, 'filled', false),
-      coated: spread(below, tips, ring, base + ask.dressTips, 'filled', true),
+      gap: byRadius[i].coated[end],
+      radius: byRadius[i].radius,
+      ...meeting(plate, tips, setting, shared[i], end),
     };
   };
-  const byRadius = shared.map(
-    (ring, i): GapRing => ({
-      radius: rings.from + (ring + 0.5) * rings.width,
-      opening: openings[i],
-      ...statesOf(above, ring, opened[i]),
-    }),
-  );
-  const placeOf = (i: number, end: 'least' | 'most'): GapPlace => ({
-    gap: byRadius[i].coated[end],
-    radius: byRadius[i].radius,
-    ...meeting(below, above, shared[i], end),
-  });
   return {
     from: rings.from,
     to: rings.from + rings.count * rings.width,
     byRadius,
-    byVane: above.flatMap((tip) => {
-      const own = shared.flatMap((ring, i) =>
-        tip.residuals.weight[ring] > 0 ? [statesOf([tip], ring, opened[i])] : [],
-      );
-      return own.length === 0 ? [] : [{ tip: tip.running.face.name, ...overall(own) }];
-    }),
-    ...overall(byRadius),
-    tightest: placeOf(
-      extreme(byRadius, ({ coated }) => -coated.least),
-      'least',
+    byVane: tips.flatMap((tip) =>
+      shared.some((ring) => tip.residuals.weight[ring] > 0)
+        ? [{ tip: tip.running.face.name, ...over([tip]) }]
+        : [],
     ),
-    widest: placeOf(
-      extreme(byRadius, ({ coated }) => coated.most),
-      'most',
-    ),
-    films: { plate: plate.film, tips: Math.max(0, ...tips.map(({ film }) => film)) },
-    mismatch: Math.max(...openings),
+    ...over(tips),
+    tightest: place('least'),
+    widest: place('most'),
+    films: {
+      plate: filmOn(plate, setting, setting.barePlate),
+      tips: Math.max(0, ...tips.map((tip) => filmOn(tip, setting, setting.bareTips))),
+    },
+    mismatch: Math.max(...openings.map(({ most }) => most)),
   };
 }
 
-interface Measured {
-  readonly running: RunningFace;
-  readonly residuals: FaceResiduals;
+/** The gap under a setting once all is filled and coated, over all radii and vanes. */
+export function coatedGap(basis: GapBasis, ask: Ask, setting: GapSetting): GapSpread {
+  return overall(spreads(basis, basis.tips, ask, setting, 'coated'));
 }
 
-/** Rings over the radii that plate and tips share; null when they share none. */
-function sharedRings(plate: RunningFace, tips: readonly RunningFace[]): Rings | null {
-  if (tips.length === 0) return null;
-  const ends = [plate, ...tips].map(radiiOf);
-  const onTips = ends.slice(1);
-  const from = Math.max(ends[0].from, Math.min(...onTips.map((end) => end.from)));
-  const to = Math.min(ends[0].to, Math.max(...onTips.map((end) => end.to)));
-  if (!(to > from)) return null;
-  const coarse = 2 * Math.max(...[plate, ...tips].map(({ map }) => map.grid.du));
-  const count = Math.max(1, Math.floor((to - from) / Math.max(RING, coarse)));
-  return { from, width: (to - from) / count, count };
+/** How a running face is filled under a setting. */
+export function fillingOf({ running }: MeasuredFace, setting: GapSetting): Exclude<Filling, 'none'> {
+  const { allowance, fillsLeft } = setting;
+  if (allowance === 'as it is') return { allowance: running.fill.allowance, fillsLeft };
+  return { allowance: allowance === 'the film' ? filmOf(setting) : allowance, fillsLeft };
 }
 
-/** Of a cell. */
-const HAIR = 1e-9;
+/** The coats on a running face under a setting, mm. */
+export const filmOn = ({ running }: MeasuredFace, setting: GapSetting, isBare: boolean): Mm =>
+  running.coated && !isBare ? filmOf(setting) : 0;
 
-/** The least and the greatest radius of a face, mm. */
-function radiiOf({ face, map: { grid } }: RunningFace): { from: Mm; to: Mm } {
-  let [from, to] = [Infinity, 0];
-  // A hair inside its own edge a face holds whatever rounding does.
-  const inside = (line: number, lines: number): number => Math.min(Math.max(line, HAIR), lines - HAIR);
-  for (let row = 0; row <= grid.rows; row++) {
-    for (let column = 0; column <= grid.columns; column++) {
-      const u = grid.u0 + inside(row, grid.rows) * grid.du;
-      const v = grid.v0 + inside(column, grid.columns) * grid.dv;
-      if (!face.holds(u, v)) continue;
-      const [x, y] = face.position(u, v, 0);
-      const radius = Math.hypot(x, y);
-      if (radius < from) from = radius;
-      if (radius > to) to = radius;
+/** What every place of the gap has in common in a state: as new, as set, as dressed. */
+export const evenGap = ({ asNew }: Ask, { shim, dressTips }: GapSetting, state: GapState): Mm =>
+  asNew + shim + (state === 'asFound' ? 0 : dressTips);
+
+const PARALLEL: Opening = { least: 0, middle: 0, most: 0 };
+
+/** By shared ring; null where none of these tips passes. */
+function spreads(
+  { shared, plate, openings }: GapBasis,
+  tips: readonly MeasuredFace[],
+  ask: Ask,
+  setting: GapSetting,
+  state: GapState,
+): (GapSpread | null)[] {
+  const isCoated = state === 'coated';
+  const depthsOf = (face: MeasuredFace) =>
+    face.depths(state === 'asFound' ? 'none' : fillingOf(face, setting));
+  const below = depthsOf(plate);
+  const above = tips.map((tip) => ({
+    depths: depthsOf(tip),
+    weight: tip.residuals.weight,
+    film: isCoated ? filmOn(tip, setting, setting.bareTips) : 0,
+  }));
+  const even = evenGap(ask, setting, state) - (isCoated ? filmOn(plate, setting, setting.barePlate) : 0);
+  return shared.map((ring, i) => {
+    const opening = ask.asNewHolds === 'at the closest' ? openings[i] : PARALLEL;
+    let [least, sum, total, most] = [Infinity, 0, 0, -Infinity];
+    for (const { depths, weight, film } of above) {
+      const own = weight[ring];
+      if (own === 0) continue;
+      least = Math.min(least, depths.least[ring] - film);
+      most = Math.max(most, depths.most[ring] - film);
+      sum += own * (depths.mean[ring] - film);
+      total += own;
     }
-  }
-  return { from, to };
-}
-
-const height = ({ residuals }: Measured, ring: number): Mm => residuals.height[ring] / residuals.weight[ring];
-
-function tipHeight(tips: readonly Measured[], ring: number): Mm {
-  let [sum, weight] = [0, 0];
-  for (const { residuals } of tips) {
-    sum += residuals.height[ring];
-    weight += residuals.weight[ring];
-  }
-  return sum / weight;
-}
-
-function spread(
-  plate: Measured,
-  tips: readonly Measured[],
-  ring: number,
-  base: Mm,
-  state: 'worn' | 'filled',
-  isCoated: boolean,
-): GapSpread {
-  const film = ({ running }: Measured): Mm => (isCoated ? running.film : 0);
-  const of = ({ residuals }: Measured): Residuals => residuals[state];
-  const start = base - film(plate);
-  let [least, sum, weight, most] = [Infinity, 0, 0, -Infinity];
-  for (const tip of tips) {
-    const own = tip.residuals.weight[ring];
-    if (own === 0) continue;
-    least = Math.min(least, of(tip).least[ring] - film(tip));
-    most = Math.max(most, of(tip).most[ring] - film(tip));
-    sum += of(tip).sum[ring] - own * film(tip);
-    weight += own;
-  }
-  return {
-    least: start + of(plate).least[ring] + least,
-    mean: start + of(plate).sum[ring] / plate.residuals.weight[ring] + sum / weight,
-    most: start + of(plate).most[ring] + most,
-  };
+    if (total === 0) return null;
+    return {
+      least: even + opening.least + below.least[ring] + least,
+      mean: even + opening.middle + below.mean[ring] + sum / total,
+      most: even + opening.most + below.most[ring] + most,
+    };
+  });
 }
 
 /** Over several rings: the least and the most of all, and the mean, each ring alike. */
-function overall(rings: readonly GapStates[]): GapStates {
-  const over = (state: keyof GapStates): GapSpread => ({
-    least: Math.min(...rings.map((ring) => ring[state].least)),
-    mean: rings.reduce((sum, ring) => sum + ring[state].mean, 0) / rings.length,
-    most: Math.max(...rings.map((ring) => ring[state].most)),
-  });
-  return { asFound: over('asFound'), filled: over('filled'), coated: over('coated') };
+function overall(rings: readonly (GapSpread | null)[]): GapSpread {
+  let [least, sum, count, most] = [Infinity, 0, 0, -Infinity];
+  for (const ring of rings) {
+    if (ring === null) continue;
+    least = Math.min(least, ring.least);
+    most = Math.max(most, ring.most);
+    sum += ring.mean;
+    count += 1;
+  }
+  return { least, mean: sum / count, most };
 }
 
 /** Which of a list scores highest; the first of equals. */
@@ -233,19 +185,18 @@ function extreme<T>(items: readonly T[], score: (item: T) => number): number {
 
 /** The places whose filled and coated state makes the least or the most of a ring. */
 function meeting(
-  plate: Measured,
-  tips: readonly Measured[],
+  plate: MeasuredFace,
+  tips: readonly MeasuredFace[],
+  setting: GapSetting,
   ring: number,
   end: 'least' | 'most',
 ): Pick<GapPlace, 'plate' | 'tip' | 'on'> {
-  const at = end === 'least' ? 'leastAt' : 'mostAt';
   const sign = end === 'least' ? -1 : 1;
   const there = tips.filter(({ residuals }) => residuals.weight[ring] > 0);
-  const tip =
-    there[extreme(there, ({ running, residuals }) => sign * (residuals.filled[end][ring] - running.film))];
-  const below = plate.residuals.filled[at][ring];
-  const on = tip.residuals.filled[at][ring];
-  if (below === null || on === null)
-    throw new Error('runningGap: needs a ring that both faces have cells in');
-  return { plate: below, tip: tip.running.face.name, on };
+  const left = (tip: MeasuredFace): Mm =>
+    tip.depths(fillingOf(tip, setting))[end][ring] - filmOn(tip, setting, setting.bareTips);
+  const tip = there[extreme(there, (each) => sign * left(each))];
+  const at = (face: MeasuredFace): FacePoint =>
+    placeInRing(face.running.face, face.residuals, fillingOf(face, setting), ring, end);
+  return { plate: at(plate), tip: tip.running.face.name, on: at(tip) };
 }

@@ -20,8 +20,8 @@ export interface GapJudgement {
   readonly likely: GapVerdict;
 }
 
-/** Less than a feeler gauge shows, mm: a gap that is on its limit keeps it. */
-const EVEN: Mm = 1e-6;
+/** Far less than a feeler gauge shows, more than depths lose in a map, mm: a gap that is on its limit keeps it. */
+const EVEN: Mm = 1e-5;
 
 /**
  * Whether a coated gap stays within the band whatever the tolerances do.

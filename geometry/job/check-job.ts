@@ -1,3 +1,4 @@
+import { checkFlowTest } from './check-flow-test.ts';
 import { checkImpeller } from './check-impeller.ts';
 import { checkMark } from './check-mark.ts';
 import { checkCoat, checkFiller } from './check-material.ts';
@@ -28,6 +29,7 @@ export function checkJob(job: Job): Fault[] {
     ...checkOverrules(job, parts),
     ...(job.rotor ? checkRotor(job.rotor, parts) : []),
     ...checkClearance(job, parts),
+    ...(job.flowTest ? checkFlowTest(job.flowTest) : []),
     ...(job.history?.repairs ?? []).flatMap((repair, i) =>
       checkReference(repair?.part, parts, `history.repairs[${i}].part`),
     ),

@@ -3,9 +3,13 @@ import { DAMAGE } from '../fill/label.ts';
 import type { Filler } from '../job/job.ts';
 import { RATIO_LIMIT } from '../material/weigh-out.ts';
 import { balanceBasis } from './balance-text.ts';
+import { clearanceBasis } from './clearance-text.ts';
 import { figure, gauge, plain } from './figure.ts';
+import { flowBasis } from './flow-text.ts';
+import { historyBasis } from './history-text.ts';
 import { readingsHow } from './readings-text.ts';
 import type { Result } from './result.ts';
+import { wallBasis } from './wall-text.ts';
 
 /** One figure with the numbers it was made of, and where the rule comes from. */
 export interface Basis {
@@ -111,7 +115,11 @@ export function basisOf({ job }: Estimate, result: Result): Basis[] {
     ...(result.filler.volume > 0 || result.coat.volume > 0 ? [scale] : []),
     ...weather,
     ...plan,
+    ...wallBasis(result),
+    ...(result.history === null ? [] : historyBasis(result.history)),
     ...(result.balance !== null && job.rotor !== null ? balanceBasis(result.balance, job.rotor) : []),
+    ...(result.clearance === null ? [] : clearanceBasis(result.clearance)),
+    ...(result.flowTest !== null && job.flowTest !== null ? flowBasis(result.flowTest, job.flowTest) : []),
   ];
 }
 

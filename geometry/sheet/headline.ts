@@ -1,7 +1,9 @@
 import type { PackCount } from '../material/pack.ts';
 import type { Weighing } from '../material/weighing.ts';
 import { balanceHeadline } from './balance-text.ts';
+import { clearanceHeadline } from './clearance-text.ts';
 import { counted, figure, gauge, plain, within } from './figure.ts';
+import { flowHeadlines } from './flow-text.ts';
 import { plusMinus } from './readings-text.ts';
 import type { CoatResult, FillerResult, PartResult, Result } from './result.ts';
 
@@ -21,6 +23,8 @@ export function headlines(result: Result): Headline[] {
     noted(coatHeadline(result.coat), all),
     ...result.parts.map((part) => noted(wallHeadline(part), marks)),
     ...(result.balance === null ? [] : [balanceHeadline(result.balance)]),
+    ...(result.clearance === null ? [] : [clearanceHeadline(result.clearance)]),
+    ...(result.flowTest === null ? [] : flowHeadlines(result.flowTest)),
   ];
 }
 

@@ -1,25 +1,36 @@
 import type { Estimate } from '../estimate.ts';
 import { balanceLines } from './balance-text.ts';
 import { basisOf } from './basis.ts';
+import { clearanceLines } from './clearance-text.ts';
+import { flowChart } from './flow-chart.ts';
+import { flowLines } from './flow-text.ts';
+import { gapChart } from './gap-chart.ts';
 import { type Headline, headlines } from './headline.ts';
+import { historyLines, historyNotes } from './history-text.ts';
 import { html, type Markup } from './markup.ts';
 import { climateLines, dayLines } from './plan-text.ts';
 import { readingsLines } from './readings-text.ts';
 import { type Result, toResult } from './result.ts';
+import { MILLIMETRES } from './section-svg.ts';
 import { sheetPictures } from './sheet-pictures.ts';
 import { sheetSections } from './sheet-sections.ts';
 import { SHEET_STYLE } from './sheet-style.ts';
 import {
   balanceTables,
+  clearanceTables,
   coatsTable,
+  flowTables,
   logTable,
   mixesTable,
   packsTable,
   planTable,
   readingsTable,
   regionsTable,
+  wallTables,
 } from './sheet-tables.ts';
 import { typeset } from './typeset.ts';
+import { wallPictures } from './wall-pictures.ts';
+import { wallLines } from './wall-text.ts';
 
 /**
  * The printable sheet as an HTML fragment: quantities first, then where they go, how they were found and what to watch.
@@ -63,6 +74,8 @@ ${regionsTable(estimate, result.parts[i])}
 </section>
 `,
 )}
+${walls(estimate, result)}
+${history(result)}
 ${readings(estimate, result)}
 <section aria-label="Materials">
 ${lines(climateLines(result))}
@@ -71,7 +84,9 @@ ${coatsTable(estimate, result)}
 ${packsTable(estimate, result)}
 </section>
 ${balanceSection(result)}
+${clearanceSection(estimate, result)}
 ${daySection(result)}
+${flowSection(result)}
 ${cautions(result)}
 ${basis(estimate, result)}
 ${signatures()}
@@ -106,6 +121,24 @@ function warnings(result: Result): Markup {
 </section>`;
 }
 
+function walls(estimate: Estimate, result: Result): Markup {
+  if (result.parts.every(({ walls }) => walls.length === 0)) return html``;
+  return html`<section>
+<h2>Metal left</h2>
+${lines(wallLines(result))}
+${wallTables(estimate, result)}
+${estimate.parts.flatMap((part, i) => wallPictures(part, i + 1))}
+</section>`;
+}
+
+function history({ history }: Result): Markup {
+  if (history === null) return html``;
+  return html`<section>
+<h2>Wear so far</h2>
+${lines([...historyLines(history), ...historyNotes(history)])}
+</section>`;
+}
+
 function readings(estimate: Estimate, result: Result): Markup {
   if (result.parts.every(({ readings }) => readings.length === 0)) return html``;
   return html`<section>
@@ -124,6 +157,23 @@ ${balanceTables(balance)}
 </section>`;
 }
 
+/** Size of the drawing of the gap, px: letters, and how high it is against its width. */
+const GAP = { width: 660, text: 11.5, high: 0.42, unit: MILLIMETRES } as const;
+
+function clearanceSection(estimate: Estimate, { clearance }: Result): Markup {
+  if (clearance === null) return html``;
+  const words = clearanceLines(estimate, clearance);
+  return html`<section>
+<h2>Clearance</h2>
+${lines(words)}
+<figure class="sheet-picture">
+<figcaption>Gap between plate and vane tips against the radius</figcaption>
+${gapChart(clearance, { title: 'Gap against the radius', description: typeset(words[0]), id: 'gap', ...GAP })}
+</figure>
+${clearanceTables(clearance)}
+</section>`;
+}
+
 function daySection(result: Result): Markup {
   if (result.plan.length === 0 && result.log.length === 0) return html``;
   return html`<section>
@@ -131,6 +181,20 @@ function daySection(result: Result): Markup {
 ${lines(dayLines(result))}
 ${planTable(result)}
 ${logTable(result)}
+</section>`;
+}
+
+/** Size of the curves, px: letters, and how high the plot of heads is against its width. */
+const CURVES = { width: 660, text: 11.5, high: 0.3 } as const;
+
+function flowSection({ flowTest }: Result): Markup {
+  if (flowTest === null || flowTest.runs.length === 0) return html``;
+  const words = flowLines(flowTest);
+  return html`<section>
+<h2>Flow test</h2>
+${lines(words)}
+${flowChart(flowTest, { title: 'Curves of the flow test', description: words.join(' '), id: 'flow-test', ...CURVES })}
+${flowTables(flowTest)}
 </section>`;
 }
 

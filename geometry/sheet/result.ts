@@ -22,7 +22,10 @@ import { balanceCautions } from './balance-text.ts';
 import { type ClearanceResult, clearanceResult } from './clearance-result.ts';
 import { type DayResult, dayResult, type PlanStepResult, planResult } from './day-result.ts';
 import { deepFinite } from './deep-finite.ts';
+import { type FlowTestResult, flowTestResult } from './flow-result.ts';
+import { type HistoryResult, historyResult } from './history-result.ts';
 import { type EnoughResult, enoughResult, type ReadingsResult, readingsResult } from './readings-result.ts';
+import { type WallResult, wallsResult } from './wall-result.ts';
 
 export interface Result {
   readonly parts: readonly PartResult[];
@@ -32,6 +35,8 @@ export interface Result {
   readonly balance: BalanceResult | null;
   /** null when the job asks for none, or when plate and tips share no radius. */
   readonly clearance: ClearanceResult | null;
+  /** How fast the parts wear; null when the job tells neither hours nor earlier repairs. */
+  readonly history: HistoryResult | null;
   /** null when air, surface and humidity are not all known. */
   readonly climate: ClimateVerdict | null;
   /** Which class of putty the service asks for; null when the job does not say enough of it. */
@@ -41,7 +46,8 @@ export interface Result {
   readonly day: DayResult;
   /** What was done when, as it was noted. */
   readonly log: readonly LogEntry[];
-  readonly flowTest: null;
+  /** null when the job has none. */
+  readonly flowTest: FlowTestResult | null;
   readonly warnings: readonly WarningResult[];
   readonly cautions: readonly Caution[];
 }
@@ -65,6 +71,8 @@ export interface PartResult {
   readonly lostError: number;
   readonly readings: readonly ReadingsResult[];
   readonly thinnest: { readonly face: string; readonly at: FacePoint; readonly remaining: number };
+  /** Each wall once. */
+  readonly walls: readonly WallResult[];
 }
 
 export interface FaceResult {
@@ -252,13 +260,18 @@ export function toResult(estimate: Estimate): Result {
       weighing: weighingOf(job.coat),
     },
     balance,
-    clearance: estimate.clearance && clearanceResult(estimate.clearance),
+    clearance:
+      estimate.clearance &&
+      clearanceResult(estimate.clearance, (part, face, at) =>
+        pointResult(faces.get(`${part}:${face}`) ?? faceNamed([], face), at),
+      ),
+    history: estimate.life && historyResult(estimate.life),
     climate: estimate.climate,
     advice: estimate.advice,
     plan: planResult(estimate),
     day: dayResult(estimate),
     log: job.log,
-    flowTest: null,
+    flowTest: flowTestResult(estimate),
     warnings: estimate.warnings.map(({ code, field, text }) =>
       field === null ? { code, text } : { code, field, text },
     ),
@@ -308,6 +321,7 @@ function partResult({ job, parts, readings, filler }: Estimate, i: number): Part
     lostError: readings[i].lost / MM3_PER_CM3,
     readings: readingsResult(job, i, readings[i], pointOn),
     thinnest: { face: thinnest.face, at: pointOn(thinnest.face, thinnest.at), remaining: thinnest.remaining },
+    walls: wallsResult(part.walls, pointOn),
   };
 }
 

@@ -1,3 +1,5 @@
+import { FLOW_STYLE } from './flow-chart-style.ts';
+import { GAP_CHART_STYLE } from './gap-chart-style.ts';
 import { SECTION_STYLE } from './section-style.ts';
 
 /**
@@ -45,6 +47,6 @@ export const SHEET_STYLE = `
 .sheet-signatures { display: flex; flex-wrap: wrap; gap: 4mm 8mm; padding-top: 10mm; break-inside: avoid; }
 .sheet-signatures p { flex: 1 1 45mm; border-top: 0.3mm solid #1d1d1b; padding-top: 1mm; color: #55534e; }
 .flat-map { display: block; width: 100%; max-height: 130mm; }
-${SECTION_STYLE}@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } .sheet table { min-width: 130mm; } .sheet-tick { display: none; } }
+${SECTION_STYLE}${GAP_CHART_STYLE}${FLOW_STYLE}@media screen and (max-width: 600px) { .sheet { padding: 4mm; } .sheet-figures { grid-template-columns: 1fr; } .sheet table { font-size: 8.5pt; } .sheet table { min-width: 130mm; } .sheet-tick { display: none; } }
 @media print { .sheet { max-width: none; padding: 0; } .sheet, .sheet * { print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
 `;

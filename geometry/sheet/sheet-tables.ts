@@ -1,7 +1,27 @@
 import type { Estimate } from '../estimate.ts';
 import type { BalanceResult } from './balance-result.ts';
 import { PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balance-text.ts';
-import { figure, gauge, within } from './figure.ts';
+import type { ClearanceResult } from './clearance-result.ts';
+import {
+  LEVER_HEADS,
+  leverRows,
+  RADIUS_HEADS,
+  radiusRows,
+  STATE_HEADS,
+  stateRows,
+  VANE_HEADS,
+  vaneRows,
+} from './clearance-text.ts';
+import { figure, gauge, plain, within } from './figure.ts';
+import type { FlowTestResult } from './flow-result.ts';
+import {
+  ACCEPTANCE_HEADS,
+  acceptanceRows,
+  DUTY_HEADS,
+  dutyRows,
+  POINT_HEADS,
+  pointRows,
+} from './flow-text.ts';
 import { html, type Markup } from './markup.ts';
 import { MIX_HEADS, mixCells, scaleText } from './mix-text.ts';
 import { placeText, stretchesText } from './place-text.ts';
@@ -9,6 +29,7 @@ import { combText, LOG_HEADS, logRows, PLAN_HEADS, planRows } from './plan-text.
 import { READINGS_HEADS, readingsRows } from './readings-text.ts';
 import type { PartResult, Result } from './result.ts';
 import { typeset } from './typeset.ts';
+import { THIN_HEADS, thinRows, WALL_HEADS, wallRows } from './wall-text.ts';
 
 /** Rows on paper; what is beyond is counted. The result lists all. */
 const MOST_ROWS = 60;
@@ -110,6 +131,12 @@ export function packsTable({ job }: Estimate, { filler, coat }: Result): Markup 
   return table('Packs to buy', [word('Material'), number('Count'), word('Pack')], rows);
 }
 
+/** One row a wall, and one a place that is too thin. */
+export function wallTables(estimate: Estimate, result: Result): Markup {
+  return html`${table('Walls', headColumns(WALL_HEADS), wallRows(estimate, result))}
+${table('Thin places, thinnest first', headColumns(THIN_HEADS), thinRows(estimate, result))}`;
+}
+
 /** One row a mark of gauge readings: how many, and what they leave open. */
 export function readingsTable(result: Result): Markup {
   return table('Gauge readings', headColumns(READINGS_HEADS), readingsRows(result));
@@ -119,6 +146,22 @@ export function readingsTable(result: Result): Markup {
 export function balanceTables(balance: BalanceResult): Markup {
   return html`${table('Unbalance', headColumns(VECTOR_HEADS), vectorRows(balance))}
 ${table('Ways to bring it inside, least work first', headColumns(PROPOSAL_HEADS), proposalRows(balance))}`;
+}
+
+/** The gap in each state, vane by vane, against the radius, and what would bring it in. */
+export function clearanceTables(clearance: ClearanceResult): Markup {
+  return html`${table('Before and after', headColumns(STATE_HEADS), stateRows(clearance))}
+${table('Gap by vane', headColumns(VANE_HEADS), vaneRows(clearance))}
+${table('Gap by radius', headColumns(RADIUS_HEADS), radiusRows(clearance))}
+${table('What each change alone would do, least work first', headColumns(LEVER_HEADS), leverRows(clearance))}`;
+}
+
+/** What each run does at duty, the guarantee, and every point at rated speed. */
+export function flowTables(flowTest: FlowTestResult): Markup {
+  const { duty, ratedSpeed } = flowTest;
+  return html`${table(`At duty, ${plain(duty)} m3/h at ${plain(ratedSpeed)} r/min`, headColumns(DUTY_HEADS), dutyRows(flowTest))}
+${table('Guarantee', headColumns(ACCEPTANCE_HEADS), acceptanceRows(flowTest))}
+${table(`Points at ${plain(ratedSpeed)} r/min`, headColumns(POINT_HEADS), pointRows(flowTest))}`;
 }
 
 /** Heads as the terminal has them, with `>` before a number. */

@@ -1,8 +1,29 @@
 import type { Estimate } from '../estimate.ts';
 import { balanceLines, PROPOSAL_HEADS, proposalRows, VECTOR_HEADS, vectorRows } from './balance-text.ts';
 import { basisOf } from './basis.ts';
+import {
+  clearanceLines,
+  LEVER_HEADS,
+  leverRows,
+  RADIUS_HEADS,
+  radiusRows,
+  STATE_HEADS,
+  stateRows,
+  VANE_HEADS,
+  vaneRows,
+} from './clearance-text.ts';
 import { figure, gauge, within } from './figure.ts';
+import {
+  ACCEPTANCE_HEADS,
+  acceptanceRows,
+  DUTY_HEADS,
+  dutyRows,
+  flowLines,
+  POINT_HEADS,
+  pointRows,
+} from './flow-text.ts';
 import { type Headline, headlines } from './headline.ts';
+import { historyLines, historyNotes } from './history-text.ts';
 import { MIX_HEADS, mixCells, scaleText } from './mix-text.ts';
 import { placeText, stretchesText } from './place-text.ts';
 import { climateLines, combText, dayLines, LOG_HEADS, logRows, PLAN_HEADS, planRows } from './plan-text.ts';
@@ -10,6 +31,7 @@ import { READINGS_HEADS, readingsLines, readingsRows } from './readings-text.ts'
 import { type PartResult, type Result, toResult } from './result.ts';
 import { sectionLines } from './sheet-sections.ts';
 import { textTable, wrapped } from './text-table.ts';
+import { THIN_HEADS, thinRows, WALL_HEADS, wallLines, wallRows } from './wall-text.ts';
 
 const WIDTH = 100;
 /** Longer lists end in a count: the terminal is for reading, the result has them all. */
@@ -29,12 +51,22 @@ export function sheetText(estimate: Estimate): string {
       titled(`Regions of ${part.id}, deepest first`, regionsTable(estimate, part)),
     ),
     ...result.parts.map(({ id }, i) => titled(`Sections of ${id}`, bullets(sectionLines(estimate, i)))),
+    titled('Metal left', [...bullets(wallLines(result)), ...limited(WALL_HEADS, wallRows(estimate, result))]),
+    titled('Thin places', limited(THIN_HEADS, thinRows(estimate, result))),
+    titled(
+      'Wear so far',
+      result.history === null
+        ? []
+        : bullets([...historyLines(result.history), ...historyNotes(result.history)]),
+    ),
     titled('Gauge readings', readingsSection(estimate, result)),
     titled('Weather and putty', bullets(climateLines(result))),
     titled(`Mixes, each within ${within(result.filler.workingTime)} min`, mixesTable(estimate, result)),
     titled('Coats', coatsTable(estimate, result)),
     titled('Balance', balanceSection(result)),
+    titled('Clearance', clearanceSection(estimate, result)),
     titled('Plan', [...bullets(dayLines(result)), ...limited(PLAN_HEADS, planRows(result))]),
+    titled('Flow test', flowSection(result)),
     titled('Done', limited(LOG_HEADS, logRows(result))),
     titled(
       'Warnings',
@@ -140,6 +172,29 @@ function balanceSection({ balance }: Result): string[] {
     ...bullets(balanceLines(balance)),
     ...limited(VECTOR_HEADS, vectorRows(balance)),
     ...limited(PROPOSAL_HEADS, proposalRows(balance)),
+  ];
+}
+
+/** What the runs say of each other, what each does at duty, the guarantee, and the points. */
+function flowSection({ flowTest }: Result): string[] {
+  if (flowTest === null || flowTest.runs.length === 0) return [];
+  return [
+    ...bullets(flowLines(flowTest)),
+    ...limited(DUTY_HEADS, dutyRows(flowTest)),
+    ...limited(ACCEPTANCE_HEADS, acceptanceRows(flowTest)),
+    ...limited(POINT_HEADS, pointRows(flowTest)),
+  ];
+}
+
+/** What the gap means, its states, vane by vane, against the radius, and what each lever would do. */
+function clearanceSection(estimate: Estimate, { clearance }: Result): string[] {
+  if (clearance === null) return [];
+  return [
+    ...bullets(clearanceLines(estimate, clearance)),
+    ...limited(STATE_HEADS, stateRows(clearance)),
+    ...limited(VANE_HEADS, vaneRows(clearance)),
+    ...limited(RADIUS_HEADS, radiusRows(clearance)),
+    ...limited(LEVER_HEADS, leverRows(clearance)),
   ];
 }
 

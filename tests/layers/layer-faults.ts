@@ -11,7 +11,7 @@ const STAGES: readonly (readonly string[])[] = [
   ['depth'],
   ['fill'],
   ['moments'],
-  ['material', 'balance', 'clearance', 'flow-test.ts'],
+  ['material', 'balance', 'clearance', 'flow-test'],
   ['plan'],
   ['estimate-part.ts'],
   ['estimate-readings.ts'],

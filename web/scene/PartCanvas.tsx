@@ -7,6 +7,7 @@ import { LENS } from './camera.ts';
 import type { DepthScale } from './depth-scale.ts';
 import { type DrawnPart, drawnPart } from './drawn-part.ts';
 import { rendererKind } from './renderer-kind.ts';
+import { useLostContext } from './use-lost-context.ts';
 import { usePixels } from './use-pixels.ts';
 import type { Viewport } from './viewport.ts';
 
@@ -94,21 +95,4 @@ function useEye(viewport: Viewport): void {
     follow();
     return viewport.onChange(follow);
   }, [viewport, camera, invalidate]);
-}
-
-/** A tablet takes the context away in the background; once it is back the picture stays blank until a frame is asked for. */
-function useLostContext(): void {
-  const gl = useThree((three) => three.gl);
-  const invalidate = useThree((three) => three.invalidate);
-  useEffect(() => {
-    const canvas = gl.domElement;
-    const lost = (event: Event) => event.preventDefault();
-    const restored = () => requestAnimationFrame(() => invalidate());
-    canvas.addEventListener('webglcontextlost', lost);
-    canvas.addEventListener('webglcontextrestored', restored);
-    return () => {
-      canvas.removeEventListener('webglcontextlost', lost);
-      canvas.removeEventListener('webglcontextrestored', restored);
-    };
-  }, [gl, invalidate]);
 }

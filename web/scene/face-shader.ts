@@ -1,10 +1,12 @@
 /** A worn face: sound metal turned on a lathe, worn metal in the colour of its depth with mm contour lines and its own relief. */
+import { CUT, STANDS } from './cut-glsl.ts';
 import { DEPTH, SIDE, SINK } from './depth-glsl.ts';
 import { BARE, LIGHT } from './light-glsl.ts';
-import { VANE_GONE, VANE_PLACE } from './vane-glsl.ts';
+import { TURNED_TIP, VANE_GONE, VANE_PLACE } from './vane-glsl.ts';
 
 export const FACE_VERTEX = /* glsl */ `
 ${SINK}
+${CUT.vertexHead}
 attribute vec2 place;
 attribute vec3 groove;
 attribute float open;
@@ -22,7 +24,8 @@ void main() {
   vGroove = groove;
   vNominal = position;
   vDrawn = position - normal * sinkAt(place);
-  gl_Position = projectionMatrix * viewMatrix * vec4(vDrawn, 1.0);
+  gl_Position = projectionMatrix * modelViewMatrix * vec4(vDrawn, 1.0);
+  ${CUT.vertex('vDrawn')}
 }
 `;
 
@@ -30,6 +33,8 @@ void main() {
 export const VANE_VERTEX = /* glsl */ `
 ${SINK}
 ${VANE_PLACE}
+${TURNED_TIP}
+${CUT.vertexHead}
 attribute vec2 place;
 attribute vec3 groove;
 attribute vec3 inVane;
@@ -72,9 +77,11 @@ void main() {
     }
     vDrawn = vec3(camber.xy + vInVane.y * acrossOf(camber), vInVane.z);
   }
+  vDrawn.z += lathed(vInVane, length(vDrawn.xy));
   // Down between the vanes less light comes in.
   vOpen = mix(0.7, 1.0, smoothstep(0.0, 0.75, vInVane.z / heightAt(vInVane.x)));
-  gl_Position = projectionMatrix * viewMatrix * vec4(vDrawn, 1.0);
+  gl_Position = projectionMatrix * modelViewMatrix * vec4(vDrawn, 1.0);
+  ${CUT.vertex('vDrawn')}
 }
 `;
 
@@ -82,6 +89,8 @@ export const FACE_FRAGMENT = /* glsl */ `
 ${DEPTH}
 ${LIGHT}
 ${BARE}
+${STANDS}
+${CUT.fragmentHead}
 uniform float uStep;
 uniform float uScaleTo;
 uniform float uPixel;
@@ -145,8 +154,10 @@ void main() {
   vec2 perPixel = fwidth(vPlace * uCells);
   vec3 pixelRight = dFdx(vNominal);
   vec3 pixelUp = dFdy(vNominal);
+  ${CUT.fragment}
   if (uHasCover && texture2D(uCover, vPlace).r < uLeastCover) discard;
   discardLost();
+  ${CUT.inside}
 
   vec3 n0 = normalize(vNormal);
   vec3 across = normalize(vGroove);
@@ -156,7 +167,7 @@ void main() {
   vec3 along = uHand * beside / facing;
   vec2 cell = uPolar ? vec2(uCellSize.x * length(vNominal.xy), uCellSize.y) : uCellSize;
 
-  vec3 eye = normalize(-(viewMatrix * vec4(vDrawn, 1.0)).xyz);
+  vec3 eye = normalize(-(modelViewMatrix * vec4(vDrawn, 1.0)).xyz);
   vec3 turned = across;
   float wideMm = perPixel.y * cell.y;
 #ifdef VANE
@@ -167,7 +178,7 @@ void main() {
   float grain = uCast ? skinAt(vNominal, wideMm) : grainAt(vPlace.y * uCells.y * cell.y, wideMm);
 #endif
   grain *= vOpen;
-  vec3 grooveSeen = (viewMatrix * vec4(turned, 0.0)).xyz;
+  vec3 grooveSeen = (modelViewMatrix * vec4(turned, 0.0)).xyz;
 
   // The depth a little way round: where there is none the metal is sound and needs nothing more.
   vec2 wide = max(vec2(2.5) / cell, 1.5 * perPixel) / uCells;
@@ -177,7 +188,7 @@ void main() {
   float south = depthAt(vPlace - vec2(0.0, wide.y));
   float near = depthAt(vPlace);
   if (near + east + west + north + south == 0.0) {
-    vec3 n = normalize((viewMatrix * vec4(n0, 0.0)).xyz);
+    vec3 n = normalize((modelViewMatrix * vec4(n0, 0.0)).xyz);
     vec3 groove = normalize(grooveSeen - n * dot(grooveSeen, n));
     gl_FragColor = vec4(bareMetal(n, groove, eye, lightOn(n) * grain), 1.0);
     #include <colorspace_fragment>
@@ -195,7 +206,7 @@ void main() {
   float depth = max(perPixel.x, perPixel.y) > 1.0 ? near : smoothDepthAt(vPlace);
   vec3 slope = across * (right - left) / (2.0 * reach.x * cell.x) + along * (up - down) / (2.0 * reach.y * cell.y);
 
-  vec3 n = normalize((viewMatrix * vec4(n0 + uTimes * facing * slope, 0.0)).xyz);
+  vec3 n = normalize((modelViewMatrix * vec4(n0 + uTimes * facing * slope, 0.0)).xyz);
   vec3 groove = normalize(grooveSeen - n * dot(grooveSeen, n));
 
   // A worn place lies in the shade of its own walls.

@@ -1,3 +1,5 @@
+import { CUT } from './cut-glsl.ts';
+
 /** What the shaders know of a vane: its camber, its sizes, and how far each of its faces has sunk. Vane coordinates are s, n, z in mm. */
 
 /** The faces of a vane as the shaders number them; 0 is none of them. */
@@ -42,6 +44,25 @@ vec4 camberAt(float s) {
 }
 
 vec2 acrossOf(vec4 camber) { return uSweep * vec2(camber.w, -camber.z); }
+`;
+
+/**
+ * A tip has the height of its vane all across. Where plate and tips are drawn against each other that would not do: tips are turned on a
+ * lathe, so that their height goes by the radius.
+ */
+export const TURNED_TIP = /* glsl */ `
+#ifdef TURNED_TIPS
+/** Radius and height where the vanes begin, rise a mm of radius, radius where they end. */
+uniform vec4 uRake;
+
+float lathed(vec3 inVane, float radius) {
+  float height = heightAt(inVane.x);
+  float turned = uRake.y + uRake.z * (clamp(radius, uRake.x, uRake.w) - uRake.x);
+  return (turned - height) * clamp(inVane.z / (0.6 * height), 0.0, 1.0);
+}
+#else
+float lathed(vec3 inVane, float radius) { return 0.0; }
+#endif
 `;
 
 /** Whether the metal at a place of the vane has gone with one of its faces. */
@@ -95,21 +116,28 @@ bool isGone(vec3 at, float slack) {
 `;
 
 export const VANE_EDGE_VERTEX = /* glsl */ `
+${SIZES}
+${TURNED_TIP}
+${CUT.vertexHead}
 attribute vec3 inVane;
 varying vec3 vInVane;
 
 void main() {
   vInVane = inVane;
-  gl_Position = projectionMatrix * viewMatrix * vec4(position, 1.0);
+  vec3 drawn = position + vec3(0.0, 0.0, lathed(inVane, length(position.xy)));
+  gl_Position = projectionMatrix * modelViewMatrix * vec4(drawn, 1.0);
+  ${CUT.vertex('drawn')}
 }
 `;
 
 export const VANE_EDGE_FRAGMENT = /* glsl */ `
 ${VANE_GONE}
+${CUT.fragmentHead}
 uniform float uInk;
 varying vec3 vInVane;
 
 void main() {
+  ${CUT.fragment}
   // Where something about it is worn the edge has moved: shading shows it, a line at the old place would float.
   if (uVaneWorn && isGone(vInVane, 0.05)) discard;
   gl_FragColor = vec4(vec3(0.035, 0.033, 0.03), uInk);

@@ -1,6 +1,7 @@
 /**
  * One 3D picture: its size and where its eye stands. Outside React: turning the part moves numbers and DOM attributes, no component.
  */
+import type { Fraction } from '../../geometry/units.ts';
 import {
   type Covered,
   presetRig,
@@ -23,6 +24,8 @@ export interface Viewport {
   /** Sets what is looked at and what covers the picture's edges. Keeps a view the person has chosen when the size hardly differs. */
   show(shown: Shown, covered: Covered): void;
   go(view: ViewName): void;
+  /** Stands the eye somewhere of its own. */
+  look(rig: Rig): void;
   turn(dx: number, dy: number): void;
   slide(dx: number, dy: number): void;
   zoom(factor: number, x: number, y: number): void;
@@ -30,11 +33,11 @@ export interface Viewport {
   onChange(listener: () => void): () => void;
 }
 
-/** How near and how far the eye may go, as shares of the distance that shows all. */
+/** How near, unless told otherwise, and how far the eye may go, as shares of the distance that shows all. */
 const NEAREST = 0.06;
 const FURTHEST = 2.5;
 
-export function createViewport(): Viewport {
+export function createViewport({ nearest = NEAREST }: { readonly nearest?: Fraction } = {}): Viewport {
   let screen: Screen = { width: 800, height: 600 };
   let shown: Shown = {
     middle: [0, 0, 0],
@@ -78,6 +81,10 @@ export function createViewport(): Viewport {
       else if (grown > 1.6 || grown < 0.6) go('angled');
     },
     go,
+    look(next) {
+      view = null;
+      change(next);
+    },
     turn(dx, dy) {
       if (dx === 0 && dy === 0) return;
       view = null;
@@ -90,7 +97,7 @@ export function createViewport(): Viewport {
     zoom(factor, x, y) {
       view = null;
       const whole = preset('angled').distance;
-      change(zoomed(rig, factor, x, y, screen, [whole * NEAREST, whole * FURTHEST]));
+      change(zoomed(rig, factor, x, y, screen, [whole * nearest, whole * FURTHEST]));
     },
     onChange(listener) {
       listeners.add(listener);

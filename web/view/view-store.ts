@@ -4,7 +4,7 @@
  */
 import { useStore } from 'zustand/react';
 import { createStore } from 'zustand/vanilla';
-import type { Mm } from '../../geometry/units.ts';
+import type { Mm, Rad } from '../../geometry/units.ts';
 import type { ScreenUnits } from '../fields/quantity-units.ts';
 import { keepView, keptView, type Theme } from './kept-view.ts';
 
@@ -20,6 +20,23 @@ export interface Brush {
   readonly strength: number;
 }
 
+/** How plate and impeller stand in the picture of both. */
+export interface AssemblyView {
+  /** Which gap is drawn. */
+  readonly state: GapState;
+  /** How far the plate is pulled off, mm; 0 at the true gap. */
+  readonly apart: Mm;
+  /** Of the rotor about the shaft, 0 to a whole turn. */
+  readonly turn: Rad;
+  /** A drag turns the rotor in place of the view. */
+  readonly dragsRotor: boolean;
+  readonly isCut: boolean;
+  /** Direction the cut through the shaft runs in. */
+  readonly cut: Rad;
+}
+
+export type GapState = 'as found' | 'filled' | 'coated';
+
 export interface ViewState {
   readonly step: StepName;
   /** Id of the chosen part. The job may not have it (any more): take the first part then. */
@@ -31,6 +48,7 @@ export interface ViewState {
   readonly theme: Theme;
   /** How many times its true depth the wear is drawn, 1..10. */
   readonly exaggeration: number;
+  readonly assembly: AssemblyView;
   /** Place in the part's list of marks. */
   readonly selectedMark: number | null;
   /** The bench screen stands before everything else. */
@@ -54,6 +72,7 @@ export const viewStore = createStore<ViewState>()((set) => ({
   tool: 'turn',
   brush: { mode: 'set', radius: 10, depth: 2, edge: 'soft', strength: 0.5 },
   exaggeration: 1,
+  assembly: { state: 'as found', apart: 0, turn: 0, dragsRotor: false, isCut: true, cut: 0.32 },
   selectedMark: null,
   isBenchOpen: false,
   hoverBatch: null,

@@ -51,9 +51,10 @@ describe('sheetBody', () => {
   });
 
   it('draws a map for each worn face, with a clipping shape of its own', () => {
-    expect(body.match(/<svg /g)).toHaveLength(3);
+    // Three worn faces, and one wall that is thinner than the least.
+    expect(body.match(/<svg /g)).toHaveLength(4);
     const ids = [...body.matchAll(/<clipPath id="([^"]+)"/g)].map(([, id]) => id);
-    expect(new Set(ids).size).toBe(3);
+    expect(new Set(ids).size).toBe(4);
     for (const id of ids) expect(body).toContain(`clip-path="url(#${id})"`);
     expect(sheetBody(unworn())).not.toContain('<svg');
   });

@@ -1,5 +1,6 @@
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import type { BalanceResult } from '../../../geometry/sheet/balance-result.ts';
+import type { ClearanceResult } from '../../../geometry/sheet/clearance-result.ts';
 import { counted, figure } from '../../../geometry/sheet/figure.ts';
 import type { PartResult, Result } from '../../../geometry/sheet/result.ts';
 import { formatQuantity } from '../../fields/format-quantity.ts';
@@ -40,12 +41,30 @@ export interface FigureSource {
     readonly verdict: Verdict;
   } | null;
   readonly thinnest: { readonly wall: number; readonly at: string; readonly least: number | null } | null;
+  /** Filled and coated; null when the job asks for no clearance: the thinnest wall stands in its place. */
+  readonly clearance: {
+    readonly least: number;
+    readonly verdict: ClearanceResult['verdict'];
+    readonly band: { readonly least: number; readonly most: number };
+  } | null;
 }
 
 /** The five figures as they stand on the screen. */
 export function figureSet(source: FigureSource, units: ScreenUnits): readonly Figure[] {
-  const { isAbout, putty, puttyError, mixes, partA, partB, coat, coats, deepest, unbalance, thinnest } =
-    source;
+  const {
+    isAbout,
+    putty,
+    puttyError,
+    mixes,
+    partA,
+    partB,
+    coat,
+    coats,
+    deepest,
+    unbalance,
+    thinnest,
+    clearance,
+  } = source;
   const about = isAbout ? 'about, ' : '';
   const error = puttyError > 0 ? `±${puttyError.toFixed(puttyError < 9.95 ? 1 : 0)}, ` : '';
   const length = (size: number) => formatQuantity(size, 'length', units);
@@ -90,15 +109,34 @@ export function figureSet(source: FigureSource, units: ScreenUnits): readonly Fi
           isBad: unbalance.verdict !== 'within',
           note: `${VERDICTS[unbalance.verdict]}, limit ${figure(unbalance.permissible)}`,
         },
-    {
-      label: 'Thinnest wall',
-      short: 'Thinnest',
-      value: thinnest === null ? '–' : length(thinnest.wall),
-      unit: thinnest === null ? '' : unit,
-      isBad: isThin || thinnest?.wall === 0,
-      note: thinnest === null ? '' : wallNote(thinnest, isThin, (size) => `${length(size)} ${unit}`),
-    },
+    clearance !== null
+      ? clearanceFigure(clearance, length, unit)
+      : {
+          label: 'Thinnest wall',
+          short: 'Thinnest',
+          value: thinnest === null ? '–' : length(thinnest.wall),
+          unit: thinnest === null ? '' : unit,
+          isBad: isThin || thinnest?.wall === 0,
+          note: thinnest === null ? '' : wallNote(thinnest, isThin, (size) => `${length(size)} ${unit}`),
+        },
   ];
+}
+
+const GAPS = { fit: 'Fits', tight: 'Tight', wide: 'Wide', both: 'Tight and wide' } as const;
+
+function clearanceFigure(
+  { least, verdict, band }: NonNullable<FigureSource['clearance']>,
+  length: (size: number) => string,
+  unit: string,
+): Figure {
+  return {
+    label: 'Least clearance',
+    short: 'Clearance',
+    value: least < 0 ? `−${length(-least)}` : length(least),
+    unit,
+    isBad: verdict !== 'fit',
+    note: `${GAPS[verdict]}, ${length(band.least)} to ${length(band.most)}`,
+  };
 }
 
 const VERDICTS: Readonly<Record<Verdict, string>> = { within: 'Within', check: 'Check', over: 'Over' };
@@ -117,7 +155,7 @@ function wallNote(
 
 /** The figures of the estimate. With several parts, the deepest wear and the thinnest wall of any of them. */
 export function estimatedFigures(result: Result, job: JobFile): FigureSource {
-  const { filler, coat, parts, balance } = result;
+  const { filler, coat, parts, balance, clearance } = result;
   return {
     isAbout: false,
     putty: filler.volume,
@@ -134,6 +172,14 @@ export function estimatedFigures(result: Result, job: JobFile): FigureSource {
       verdict: balance.verdict,
     },
     thinnest: thinnestOf(parts, job),
+    clearance:
+      clearance === null || job.clearance === undefined
+        ? null
+        : {
+            least: clearance.coated.least,
+            verdict: clearance.verdict,
+            band: { least: job.clearance.least, most: job.clearance.most },
+          },
   };
 }
 

@@ -38,6 +38,25 @@ describe('the five figures', () => {
     expect(figuresOf(worn([{ ...RING, depth: 20 }]))[4]).toMatchObject({ isBad: true, note: 'Worn through' });
   });
 
+  it('end in the least clearance where the job asks for one, and flag it when it does not fit', () => {
+    const pair: JobFile = {
+      ...fresh,
+      parts: [...fresh.parts, newImpeller()],
+      clearance: { plate: 'plate', impeller: 'impeller', asNew: 0.8, least: 0.3, most: 0.6 },
+    };
+    // As new and coated with two coats of 0.25 mm on both faces, 0.8 mm closes to -0.2 mm (job format, "Clearance").
+    expect(figuresOf(pair)[4]).toEqual({
+      label: 'Least clearance',
+      short: 'Clearance',
+      value: '−0.20',
+      unit: 'mm',
+      isBad: true,
+      note: 'Tight, 0.30 to 0.60',
+    });
+    const bare = { ...pair, repair: { coatedFaces: ['impeller:*'] } };
+    expect(figuresOf(bare)[4]).toMatchObject({ value: '0.30', isBad: false, note: 'Fits, 0.30 to 0.60' });
+  });
+
   it('say so when nothing is marked, without a figure that looks measured', () => {
     const [putty, parts, , deepest] = figuresOf(worn([]));
     expect([putty.value, putty.note]).toEqual(['0', 'Nothing to fill']);

@@ -9,6 +9,7 @@ import { laidInHand, laidInSight, onLaid, useStraightedge } from '../../../wear/
 import { useWearRevision } from '../../../wear/live-faces.ts';
 import { sectionSeen } from '../../../wear/section-seen.ts';
 import { useEstimate } from '../../../worker/estimate-client.ts';
+import { useWidth } from '../../use-width.ts';
 import { depthWords, lengthWords, ownPlaceWords, repairWords } from './section-text.ts';
 import './SectionPlot.css';
 
@@ -105,19 +106,4 @@ function useMoves(box: RefObject<HTMLElement | null>): void {
     hasBegun.current = false;
     box.current?.querySelector('.section-drawing')?.scrollIntoView({ block: 'nearest' });
   });
-}
-
-/** px of the box, so that letters stay as large as meant. */
-function useWidth(box: RefObject<HTMLElement | null>): number {
-  const [width, setWidth] = useState(360);
-  useEffect(() => {
-    const element = box.current;
-    if (element === null) return;
-    const watch = new ResizeObserver(([{ contentRect }]) => {
-      if (contentRect.width > 0) setWidth(Math.round(contentRect.width));
-    });
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, [box]);
-  return width;
 }

@@ -1,0 +1,160 @@
+import type { Clearance } from '../job/job.ts';
+import type { Mm } from '../units.ts';
+import { coatedGap, type GapSpread } from './gap.ts';
+import type { GapBasis } from './gap-basis.ts';
+import { filmOf, type GapSetting } from './gap-setting.ts';
+import { type GapVerdict, judgeGap } from './judge-gap.ts';
+import { leverCaution, leverWords } from './lever-words.ts';
+
+/** One thing that can be done otherwise, to bring the gap in; least work first. */
+export const LEVER_KINDS = [
+  'flush',
+  'stop-short',
+  'bare-tips',
+  'bare-plate',
+  'bare-both',
+  'one-coat-less',
+  'shim',
+  'dress-tips',
+  'fill-left',
+] as const;
+
+export type LeverKind = (typeof LEVER_KINDS)[number];
+
+export interface Lever {
+  readonly kind: LeverKind;
+  /** What a shim or a dressing is changed by, or where the fill stops short; null where there is nothing to set. */
+  readonly amount: Mm | null;
+}
+
+export interface LeverEffect extends Lever {
+  /** With this lever alone. */
+  readonly coated: GapSpread;
+  readonly verdict: GapVerdict;
+  readonly likely: GapVerdict;
+  /** Of the mean gap, mm; above 0 it opens. */
+  readonly change: Mm;
+  /** The job has it already. */
+  readonly isNow: boolean;
+  /** What to do, as an order. */
+  readonly words: string;
+  readonly caution: string | null;
+}
+
+/** Stock for shims comes in steps of this, mm (common practice). */
+const SHIM_STEP: Mm = 0.05;
+/** Finer than this nobody dresses a vane tip by hand, mm (common practice). */
+const DRESS_STEP: Mm = 0.1;
+
+/** What each lever alone does to the coated gap. */
+export function levers(basis: GapBasis, ask: Clearance, now: GapSetting): LeverEffect[] {
+  const before = coatedGap(basis, ask, now);
+  return LEVER_KINDS.filter((kind) => kind !== 'one-coat-less' || now.coats > 1).map((kind) => {
+    const lever: Lever = { kind, amount: amountOf(kind, before, ask, now) };
+    const coated = coatedGap(basis, ask, settingWith(now, lever));
+    const { verdict, likely } = judgeGap(coated, ask);
+    return {
+      ...lever,
+      coated,
+      verdict,
+      likely,
+      change: coated.mean - before.mean,
+      isNow: isNow(basis, lever, now),
+      words: leverWords(lever, ask, now),
+      caution: leverCaution(lever),
+    };
+  });
+}
+
+/** A setting with one lever moved. The film that a fill stops short by is that of the coats there are in the end. */
+export function settingWith(setting: GapSetting, { kind, amount }: Lever): GapSetting {
+  switch (kind) {
+    case 'flush':
+      return { ...setting, allowance: 0 };
+    case 'stop-short':
+      return { ...setting, allowance: 'the film' };
+    case 'bare-tips':
+      return { ...setting, bareTips: true };
+    case 'bare-plate':
+      return { ...setting, barePlate: true };
+    case 'bare-both':
+      return { ...setting, barePlate: true, bareTips: true };
+    case 'one-coat-less':
+      return { ...setting, coats: setting.coats - 1 };
+    case 'shim':
+      return { ...setting, shim: setting.shim + (amount ?? 0) };
+    case 'dress-tips':
+      return { ...setting, dressTips: setting.dressTips + (amount ?? 0) };
+    case 'fill-left':
+      return { ...setting, fillsLeft: true };
+  }
+}
+
+function amountOf(kind: LeverKind, before: GapSpread, ask: Clearance, now: GapSetting): Mm | null {
+  if (kind === 'stop-short') return filmOf(now);
+  if (kind !== 'shim' && kind !== 'dress-tips') return null;
+  return shiftInto(before, ask, stepsOf(kind, ask), 0) ?? centring(before, ask, stepsOf(kind, ask));
+}
+
+/** The amounts a lever can be set to: multiples of a step, no fewer than so many. */
+export interface Steps {
+  readonly step: Mm;
+  readonly fewest: number;
+}
+
+/** Tips can be dressed less than the job has it, down to not at all. */
+export function stepsOf(kind: 'shim' | 'dress-tips', { dressTips }: Pick<Clearance, 'dressTips'>): Steps {
+  return kind === 'shim'
+    ? { step: SHIM_STEP, fewest: -Infinity }
+    : { step: DRESS_STEP, fewest: -Math.floor(dressTips / DRESS_STEP + 1e-9) };
+}
+
+/** Less than a gap is judged by, mm. */
+const DUST: Mm = 1e-6;
+
+/**
+ * The shift that brings a gap into its band, worst case and all, and changes the mean the least.
+ * @param moved  what the mean has been changed by already, mm
+ * @returns      null when no multiple of the step does
+ */
+export function shiftInto(gap: GapSpread, ask: Clearance, { step, fewest }: Steps, moved: Mm): Mm | null {
+  const { worstCase } = judgeGap(gap, ask).tolerance;
+  const low = Math.max(fewest, Math.ceil((ask.least + worstCase - gap.least - DUST) / step));
+  const high = Math.floor((ask.most - worstCase - gap.most + DUST) / step);
+  if (low > high) return null;
+  return multiple(Math.min(high, Math.max(low, Math.round(-moved / step))), step);
+}
+
+/** The shift that leaves as much over the band as under it. */
+function centring({ least, most }: GapSpread, ask: Clearance, { step, fewest }: Steps): Mm {
+  const off = (ask.least + ask.most - least - most) / 2;
+  return multiple(Math.max(fewest, Math.round(off / step)), step);
+}
+
+/** Steps are hundredths of a mm: so is what they come to, and never -0. */
+const multiple = (count: number, step: Mm): Mm => Math.round(count * step * 100) / 100 || 0;
+
+function isNow({ plate, tips }: GapBasis, { kind, amount }: Lever, now: GapSetting): boolean {
+  const faces = [plate, ...tips].map(({ running }) => running);
+  const isBarePlate = !plate.running.coated;
+  const areBareTips = tips.every(({ running }) => !running.coated);
+  switch (kind) {
+    case 'flush':
+      return faces.every(({ fill }) => fill.allowance === 0);
+    case 'stop-short':
+      return faces.every(({ fill }) => Math.abs(fill.allowance - filmOf(now)) < DUST);
+    case 'bare-tips':
+      return areBareTips;
+    case 'bare-plate':
+      return isBarePlate;
+    case 'bare-both':
+      return isBarePlate && areBareTips;
+    case 'one-coat-less':
+      return false;
+    case 'shim':
+    case 'dress-tips':
+      return amount === 0;
+    case 'fill-left':
+      return faces.every(({ fill }) => fill.regions.every(({ action }) => action === 'fill'));
+  }
+}
