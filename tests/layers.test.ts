@@ -68,8 +68,8 @@ describe('each guard can fail', () => {
     ],
     [
       'the flow test from balance',
-      'geometry/flow-test.ts',
-      "import { x } from './balance/b.ts';",
+      'geometry/flow-test/flow-test.ts',
+      "import { x } from '../balance/b.ts';",
       /do not know each other/,
     ],
     [

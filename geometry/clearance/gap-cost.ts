@@ -43,8 +43,9 @@ export const ROUNDED_TIP_LEAK = 0.91 / 0.73;
 /** Less than this is no change, mm. */
 const NOTHING: Mm = 0.005;
 
-/** @returns null when nothing of the change lies inside the published range */
+/** @returns null when nothing of the change lies inside the published range, or when the parts would meet */
 export function gapCost(from: Mm, to: Mm): GapCost | null {
+  if (Math.min(from, to) <= 0) return null;
   const kept = (gap: Mm): Mm => Math.min(COST.to, Math.max(COST.from, gap));
   const within = Math.abs(kept(from) - kept(to));
   if (within < NOTHING) return null;

@@ -74,7 +74,8 @@ function fitSentence({ words, coated, change }: NonNullable<ClearanceResult['fit
 
 /** Only what is published, and only as a bound. */
 function costSentences({ cost }: ClearanceResult): string[] {
-  if (cost === null) return [];
+  const edges = `Square the tip edges when they are dressed: a rounded edge leaks about ${Math.round((ROUNDED_TIP_LEAK - 1) * 100)} % more than a square one at the same gap.`;
+  if (cost === null) return [edges];
   const { way, from, to, most, outside } = cost;
   const done = way === 'gain' ? 'Closing' : 'Opening';
   const worth = way === 'gain' ? 'may be worth' : 'may cost';
@@ -84,7 +85,7 @@ function costSentences({ cost }: ClearanceResult): string[] {
       : '';
   return [
     `${done} the mean gap from ${gauge(from)} to ${gauge(to)} mm ${worth} up to ${most.toFixed(1)} points of efficiency, or next to nothing: impellers differ, and this is a bound, no forecast.${rest}`,
-    `Square the tip edges when they are dressed: a rounded edge leaks about ${Math.round((ROUNDED_TIP_LEAK - 1) * 100)} % more than a square one at the same gap.`,
+    edges,
   ];
 }
 
@@ -215,12 +216,12 @@ export function clearanceBasis(result: ClearanceResult): Basis[] {
               `Found on semi-open impellers of specific speed (US) ${COST.specificSpeed.join(' to ')}; no formula fit to forecast with is published.`,
             source: COST.source,
           },
-          {
-            what: 'Tip edges',
-            how: `Leak coefficients 0.91 of a round and 0.73 of a sharp square edge: ${ROUNDED_TIP_LEAK.toFixed(2)} times. Measured in gas on 16 vanes.`,
-            source: 'Ishida, Ueki and Senoo, J. Turbomach. 112(1), 1990, abstract',
-          },
         ]),
+    {
+      what: 'Tip edges',
+      how: `Leak coefficients 0.91 of a round and 0.73 of a sharp square edge: ${ROUNDED_TIP_LEAK.toFixed(2)} times. Measured in gas on 16 vanes.`,
+      source: 'Ishida, Ueki and Senoo, J. Turbomach. 112(1), 1990, abstract',
+    },
     ...(ring === null
       ? []
       : [

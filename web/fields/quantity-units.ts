@@ -18,6 +18,11 @@ export type Quantity =
   | 'grade'
   | 'kilograms'
   | 'unbalance'
+  | 'flow'
+  | 'head'
+  | 'kilowatts'
+  | 'liquidDensity'
+  | 'hours'
   | 'plain';
 
 export type ScreenUnits = 'mm' | 'in';
@@ -103,6 +108,11 @@ const RPM = unit('r/min', 'r/min rpm 1/min min-1 /min');
 const MM_PER_SECOND = unit('mm/s', 'mm/s');
 const KILOGRAM = unit('kg', 'kg kilo kilos kilogram kilograms');
 const GRAM_MM = unit('g·mm', 'gmm g.mm g·mm');
+const M3_PER_HOUR = unit('m³/h', 'm3/h m³/h cbm/h cum/h m^3/h');
+const METRE = unit('m', 'm meter meters metre metres');
+const KILOWATT = unit('kW', 'kw');
+const KG_PER_M3 = unit('kg/m³', 'kg/m3 kg/m³ kg/m^3');
+const HOUR = unit('h', 'h hr hrs hour hours');
 const BARE = unit('', '');
 
 const UNITS: Readonly<Record<Quantity, QuantityUnits>> = {
@@ -172,5 +182,28 @@ const UNITS: Readonly<Record<Quantity, QuantityUnits>> = {
       unit('oz·in', 'ozin oz.in oz·in', 720_077_887_375, 1_000_000_000),
     ],
   },
+  // The US gallon is 231 cubic inches, the horsepower 550 ft lbf/s (0.745 699 872 kW), exactly by the pound and the foot of 1959.
+  flow: {
+    shown: shown(M3_PER_HOUR, 1, 3, 5),
+    typed: [
+      M3_PER_HOUR,
+      unit('L/s', 'l/s', 36, 10),
+      unit('L/min', 'l/min lpm', 6, 100),
+      unit('gpm', 'gpm usgpm gal/min', 22_712_470_704, 100_000_000_000),
+    ],
+  },
+  head: {
+    shown: shown(METRE, 2, 3, 0.5),
+    typed: [METRE, unit('ft', 'ft feet foot', 3048, 10_000)],
+  },
+  kilowatts: {
+    shown: shown(KILOWATT, 2, 3, 0.1),
+    typed: [KILOWATT, unit('W', 'w watt watts', 1, 1000), unit('hp', 'hp bhp', 745_699_872, 1_000_000_000)],
+  },
+  liquidDensity: {
+    shown: shown(KG_PER_M3, 0, 2, 1),
+    typed: [KG_PER_M3, unit('g/cm³', 'g/cm3 g/ccm g/cc g/ml kg/l kg/dm3 g/cm^3', 1000)],
+  },
+  hours: { shown: shown(HOUR, 0, 1, 100), typed: [HOUR] },
   plain: { shown: shown(BARE, 2, 3, 1), typed: [BARE] },
 };

@@ -20,12 +20,14 @@ test('what lies outside the range is told and not counted', () => {
   expect(cost?.within).toBeCloseTo(1, 9);
   expect(cost?.outside).toBeCloseTo(0.6, 9);
   expect(cost?.most).toBeCloseTo(8, 9);
-  const below = gapCost(1, -0.2);
+  const below = gapCost(1, 0.1);
   expect(below?.within).toBeCloseTo(0.75, 9);
-  expect(below?.outside).toBeCloseTo(0.45, 9);
+  expect(below?.outside).toBeCloseTo(0.15, 9);
 });
 
-test('nothing is said of a change outside the range, or of none', () => {
+test('nothing is said of a change outside the range, of none, or of parts that meet', () => {
+  expect(gapCost(1, -0.2)).toBeNull();
+  expect(gapCost(1, 0)).toBeNull();
   expect(gapCost(5, 1.6)).toBeNull();
   expect(gapCost(0.1, 0.24)).toBeNull();
   expect(gapCost(0.8, 0.8)).toBeNull();

@@ -71,20 +71,25 @@ describe('the sentences', () => {
     expect(lines[4]).toMatch(/^Shims move the whole rotor/);
   });
 
-  /** From 3.8 to -0.2 mm: 1.25 mm of it lies inside the published range, 8 points to the mm; 2.75 mm outside. */
+  test('no worth is put on parts that meet', () => {
+    expect(lines[5]).toMatch(/^Square the tip edges .* about 25 % more/);
+  });
+
+  /** Shimmed 0.7 mm apart from 4.5 to 0.5 mm: 1 mm of it lies inside the published range, 8 points to the mm; 3 mm outside. */
   test('what the gap is worth is a bound, with what lies outside it', () => {
-    expect(lines[5]).toMatch(
-      /^Closing the mean gap from 3\.80 to -0\.20 mm may be worth up to 10\.0 points of efficiency, or next to nothing/,
+    const { known, clearance } = made({ ...TRAP, ask: { ...setting(0.1), shim: 0.7 } });
+    const worth = clearanceLines(known, clearance).find((line) => line.includes('points of efficiency'));
+    expect(worth).toMatch(
+      /^Closing the mean gap from 4\.50 to 0\.50 mm may be worth up to 8\.0 points of efficiency, or next to nothing/,
     );
-    expect(lines[5]).toMatch(
-      /2\.75 mm lies outside the published range of 0\.25 to 1\.5 mm; nothing is counted for it\.$/,
+    expect(worth).toMatch(
+      /3\.00 mm lies outside the published range of 0\.25 to 1\.5 mm; nothing is counted for it\.$/,
     );
-    expect(lines[6]).toMatch(/^Square the tip edges .* about 25 % more/);
   });
 
   test('references are told apart from this gap', () => {
-    expect(lines[7]).toMatch(/0\.4 to 0\.5 mm on open impellers, 0\.25 to 0\.5 mm on waste-water pumps\.$/);
-    expect(lines[8]).toBe(
+    expect(lines[6]).toMatch(/0\.4 to 0\.5 mm on open impellers, 0\.25 to 0\.5 mm on waste-water pumps\.$/);
+    expect(lines[7]).toBe(
       'Least radial ring clearance for D = 120 mm: 0.41 mm (0.016 in) on the diameter. Radial, between wear rings: it says nothing about this axial gap.',
     );
   });

@@ -64,7 +64,7 @@ export function AssemblyControls({
       </Handle>
       <Handle
         name="apart"
-        label={assembly.apart === 0 ? 'Together at the true gap' : `Pulled apart ${apart}`}
+        label={assembly.apart === 0 ? 'At the true gap' : `Pulled apart ${apart}`}
         most={Math.ceil(farthest)}
         value={Math.round(assembly.apart)}
         words={apart}

@@ -75,7 +75,7 @@ function Words({ children }: { readonly children: ReactNode }) {
 }
 
 /** px that the buttons above and the scale below take. */
-const COVERED = { top: 56, bottom: 64, side: 20 } as const;
+const COVERED = { top: 56, bottom: 72, side: 20 } as const;
 const COVERED_SOUND = { ...COVERED, bottom: 16 } as const;
 /** As near as a gap of a tenth needs, as a share of the distance that shows all. */
 const NEAREST = 0.002;

@@ -23,7 +23,10 @@ export interface TightPlaces {
   readonly onTip: Vec3;
 }
 
-/** @returns null when the parts have not the faces it names (any more) */
+/**
+ * The estimate takes places within one ring as one; the plate's is shown at the radius of the tip's, so that they stand one over the other.
+ * @returns null when the parts have not the faces it names (any more)
+ */
 export function tightPlaces(
   spot: TightSpot,
   { plate, rotor, facing }: { readonly plate: LivePart; readonly rotor: LivePart; readonly facing: Facing },
@@ -31,13 +34,15 @@ export function tightPlaces(
   const face = plate.faces.find((live) => live.face.name === 'face');
   const tip = rotor.faces.find((live) => live.face.name === spot.tip);
   if (face === undefined || tip === undefined) return null;
-  const isAngle = face.face.coordinates[1].isAngle;
-  const onPlate = surfacePlace(face, [spot.plate[0], isAngle ? toRadians(spot.plate[1]) : spot.plate[1]]);
   const [x, y, z] = surfacePlace(tip, spot.on);
+  const radius = Math.hypot(x, y);
   // The tip's own height goes by its place along the vane; turned, it goes by the radius.
   const [s] = toGridPoint(tip.face, spot.on);
-  const height = tip.face.wall(s);
-  return { onPlate, onTip: [x, y, z - height + facing.tipAt(Math.hypot(x, y))] };
+  const onTip: Vec3 = [x, y, z - tip.face.wall(s) + facing.tipAt(radius)];
+  if (!face.face.coordinates[1].isAngle) return { onPlate: surfacePlace(face, spot.plate), onTip };
+  const angle = toRadians(spot.plate[1]);
+  const level = face.face.holds(...toGridPoint(face.face, [radius, angle])) ? radius : spot.plate[0];
+  return { onPlate: surfacePlace(face, [level, angle]), onTip };
 }
 
 function surfacePlace({ face, map }: LiveFace, point: FacePoint): Vec3 {
