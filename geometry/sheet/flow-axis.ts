@@ -27,7 +27,7 @@ export function roundAxis(values: readonly number[], most: number): Axis {
 }
 
 /** The smallest of 1, 2, 5 times a power of ten that is not below `least`. */
-function roundStep(least: number): number {
+export function roundStep(least: number): number {
   const power = 10 ** Math.floor(Math.log10(least));
   return (([1, 2, 5] as const).find((factor) => factor * power >= least * (1 - 1e-9)) ?? 10) * power;
 }

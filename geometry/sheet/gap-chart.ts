@@ -2,7 +2,7 @@ import type { GapSpread, GapState } from '../clearance/gap.ts';
 import type { Fraction, Mm } from '../units.ts';
 import type { ClearanceResult } from './clearance-result.ts';
 import { plain } from './figure.ts';
-import { type Axis, roundAxis } from './flow-axis.ts';
+import { type Axis, roundAxis, roundStep } from './flow-axis.ts';
 import { html, type Markup } from './markup.ts';
 import type { SectionUnit } from './section-svg.ts';
 
@@ -79,19 +79,18 @@ function frameOf(gap: Chart, { width, text, high, unit }: GapChartOptions): Fram
   const { band, overlap, coated, filled, asFound } = gap;
   const [left, right, top] = [3.8 * text, width - 1.2 * text, 2.3 * text];
   const bottom = top + high * (right - left);
-  const most = Math.max(band.most, coated.most, filled.most);
-  const highest = Math.min(Math.max(most, asFound.most), HIGHEST * most);
+  const needed = Math.max(band.most, coated.most, filled.most);
+  const highest = Math.min(Math.max(needed, asFound.most), HIGHEST * needed);
   const least = Math.min(0, band.least, coated.least, filled.least, asFound.least);
   const steps = Math.max(2, Math.floor((bottom - top) / (2 * text)));
   const gaps = roundAxis([least / unit.size, highest / unit.size], steps);
   const scale = (bottom - top) / (gaps.to - gaps.from);
   const along = (right - left) / (overlap.to - overlap.from);
-  const radii = roundAxis(
-    [overlap.from / unit.size, overlap.to / unit.size],
-    Math.max(2, Math.floor((right - left) / (4.5 * text))),
-  )
-    .ticks.map((tick) => tick * unit.size)
-    .filter((tick) => tick >= overlap.from - 1e-9 && tick <= overlap.to + 1e-9);
+  const most = Math.max(2, Math.floor((right - left) / (4.5 * text)));
+  const step = roundStep((overlap.to - overlap.from) / unit.size / most) * unit.size;
+  const first = Math.ceil(overlap.from / step - 1e-9);
+  const last = Math.floor(overlap.to / step + 1e-9);
+  const radii = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step);
   return {
     left,
     right,

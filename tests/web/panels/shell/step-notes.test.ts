@@ -4,6 +4,7 @@ import type { JobFile } from '../../../../geometry/job/job-file.ts';
 import { measured } from '../../../../geometry/job/measured.ts';
 import { newPlateJob } from '../../../../geometry/job/new-plate-job.ts';
 import { toResult } from '../../../../geometry/sheet/result.ts';
+import { newImpeller } from '../../../../web/panels/part/new-impeller.ts';
 import { stepNotes } from '../../../../web/panels/shell/step-notes.ts';
 
 const fresh = newPlateJob();
@@ -42,6 +43,20 @@ describe('what the steps say', () => {
       '1 fault',
       '1 fault',
     ]);
+  });
+
+  it('asks for a gap where two parts run against each other, and says how it came out', () => {
+    expect(notesOf(fresh).clearance).toEqual({ text: 'No pair', isNeed: false });
+    const pair: JobFile = { ...fresh, parts: [...fresh.parts, newImpeller()] };
+    expect(notesOf(pair).clearance).toEqual({ text: 'No gap yet', isNeed: true });
+    const gap = { plate: 'plate', impeller: 'impeller', asNew: 1.4, least: 0.3, most: 0.6 };
+    // Two coats of 0.25 mm on either face leave 0.4 mm (job format, "Clearance").
+    expect(notesOf({ ...pair, clearance: gap }).clearance).toEqual({ text: 'Fits', isNeed: false });
+    expect(notesOf({ ...pair, clearance: { ...gap, asNew: 1.2 } }).clearance).toEqual({
+      text: 'Tight',
+      isNeed: true,
+    });
+    expect(notesOf(fresh).test).toEqual({ text: 'No runs', isNeed: false });
   });
 
   it('counts warnings on the sheet', () => {

@@ -10,7 +10,8 @@ import { type LivePart, livePart } from '../../../../web/wear/live-faces.ts';
 import { estimateService, type Figures } from '../../../../web/worker/estimate-job.ts';
 
 const sample = join(import.meta.dirname, '../../../../samples/facing-pair.job.json');
-const job = JSON.parse(readFileSync(sample, 'utf8')) as JobFile;
+const written = JSON.parse(readFileSync(sample, 'utf8')) as JobFile;
+const job: JobFile = { ...written, repair: { leaveBelow: 1, coatAllowance: 0.5 } };
 
 describe('what the coat and the lathe change of where the parts stand', () => {
   // Two coats of 250 um on each face.
@@ -51,23 +52,23 @@ describe('a filled part', () => {
     expect(ids.length).toBeGreaterThan(0);
     const [found, filled] = [plate.faces[0], filledWith(ids).faces[0]];
     const { label, ids: known } = figures.regions[0];
-    let [inside, outside] = [0, 0];
+    let [inside, outside, wrong] = [0, 0, 0];
     for (let cell = 0; cell < label.length; cell++) {
       const isFilled = label[cell] > 0 && ids.includes(known[label[cell] - 1]);
-      // coatAllowance of the sample: 0.5 mm
-      expect(filled.map.depth[cell]).toBe(
-        isFilled ? Math.min(0.5, found.map.depth[cell]) : found.map.depth[cell],
-      );
+      const before = found.map.depth[cell];
+      // The coat's 0.5 mm.
+      if (filled.map.depth[cell] !== (isFilled ? Math.min(0.5, before) : before)) wrong++;
       if (isFilled) inside++;
       else outside++;
     }
+    expect(wrong).toBe(0);
     expect(Math.min(inside, outside)).toBeGreaterThan(100);
     expect(depthAt(found.map, found.face, 104, 1.5)).toBeGreaterThan(2);
     expect(depthAt(filled.map, filled.face, 104, 1.5)).toBeCloseTo(0.5, 6);
   });
 
   test('of which nothing is filled keeps its very maps, so that nothing is sent to the chip anew', () => {
-    expect(filledWith([]).faces).toEqual(plate.faces);
+    expect(filledWith([]).faces.length).toBe(plate.faces.length);
     for (const [i, face] of filledWith([]).faces.entries()) expect(face).toBe(plate.faces[i]);
   });
 });
