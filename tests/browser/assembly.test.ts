@@ -96,7 +96,12 @@ test('the tight spot is turned into the cut, coated, and named with the figure o
   const label = page.locator('.tight-spot text');
   await expect.poll(() => label.textContent()).toBe(`Tightest ${least}`);
   await expect.poll(() => label.isVisible()).toBe(true);
-  expect(await page.getByRole('radiogroup', { name: 'Gap drawn' }).getByRole('radio', { name: 'Coated' }).getAttribute('aria-checked')).toBe('true');
+  expect(
+    await page
+      .getByRole('radiogroup', { name: 'Gap drawn' })
+      .getByRole('radio', { name: 'Coated' })
+      .getAttribute('aria-checked'),
+  ).toBe('true');
   expect(await page.locator('.tight-spot circle:not([hidden])').count()).toBe(2);
   // Both places in the middle of the picture, one over the other.
   const [box, ...dots] = await Promise.all([
