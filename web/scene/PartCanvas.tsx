@@ -1,12 +1,11 @@
 import { PerspectiveCamera } from '@react-three/drei';
 import { Canvas, useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import type { PerspectiveCamera as EyeOfThree } from 'three';
 import { type LivePart, onTouched } from '../wear/live-faces.ts';
-import { LENS } from './camera.ts';
 import type { DepthScale } from './depth-scale.ts';
 import { type DrawnPart, drawnPart } from './drawn-part.ts';
 import { rendererKind } from './renderer-kind.ts';
+import { useEye } from './use-eye.ts';
 import { useLostContext } from './use-lost-context.ts';
 import { usePixels } from './use-pixels.ts';
 import type { Viewport } from './viewport.ts';
@@ -71,28 +70,4 @@ function Scene({ live, viewport, times, scale }: PartCanvasProps) {
 
 function Objects({ drawn }: { readonly drawn: DrawnPart }) {
   return drawn.objects.map((object) => <primitive key={object.id} object={object} />);
-}
-
-/** The library's camera goes where the viewport's eye is. */
-function useEye(viewport: Viewport): void {
-  const camera = useThree((three) => three.camera) as EyeOfThree;
-  const invalidate = useThree((three) => three.invalidate);
-  useEffect(() => {
-    const follow = () => {
-      const { eye, up, into } = viewport.sight();
-      const { distance } = viewport.rig();
-      const { width, height } = viewport.screen();
-      camera.position.set(...eye);
-      camera.up.set(...up);
-      camera.lookAt(eye[0] + into[0], eye[1] + into[1], eye[2] + into[2]);
-      camera.fov = (LENS / Math.PI) * 180;
-      camera.aspect = width / height;
-      camera.near = distance / 50;
-      camera.far = distance * 20;
-      camera.updateProjectionMatrix();
-      invalidate();
-    };
-    follow();
-    return viewport.onChange(follow);
-  }, [viewport, camera, invalidate]);
 }

@@ -77,7 +77,7 @@ function wornFaces(parts: Job['parts'], cell: number | null): readonly Worn[] {
   return known;
 }
 
-export function runningFaces(
+function runningFaces(
   { parts, repair }: Job,
   cell: number | null,
 ): { plate: RunningFace; tips: RunningFace[] } {
@@ -95,7 +95,7 @@ export function estimateOf(asks: Job, cell: number | null = 1): ClearanceEstimat
   return clearanceOf(plate, tips, asked(asks), asks.coat);
 }
 
-export function basisOf(asks: Job, cell: number | null = 1): GapBasis {
+function basisOf(asks: Job, cell: number | null = 1): GapBasis {
   const { plate, tips } = runningFaces(asks, cell);
   const basis = gapBasis(plate, tips, asks.coat);
   if (basis === null) throw new Error('the two share no radius');
