@@ -24,15 +24,22 @@ export function flowWarnings(
     ...compared.repeated.map((kind) => ({
       code: 'flow-run-repeated',
       field: 'flowTest.runs',
-      text: `Several runs are "${kind}": the last of them, ${nameOf(runs[compared[kind] ?? 0], compared[kind] ?? 0)}, is compared.`,
+      text: `Several runs are ${KIND_WORDS[kind]}: the last of them, ${nameOf(runs[compared[kind] ?? 0], compared[kind] ?? 0)}, is compared.`,
     })),
   ];
 }
 
 /** What a run is called in a sentence. */
 export function nameOf({ label, when }: Pick<RunEstimate, 'label' | 'when'>, at: number): string {
-  return `run ${at + 1}${label.trim() === '' ? '' : ` "${label}"`}${label.trim() === '' && when !== '' ? ` (${when})` : ''}`;
+  return `run ${at + 1}${label.trim() === '' ? '' : ` "${label}"`}${label.trim() === '' && when !== '' ? ` (${KIND_WORDS[when] ?? when})` : ''}`;
 }
+
+/** Kinds of run as a person calls them; any other by its own word. */
+const KIND_WORDS: Readonly<Record<string, string>> = {
+  new: 'as new',
+  before: 'as found',
+  after: 'after repair',
+};
 
 function speedWarning(run: TestRun, at: number, ratedSpeed: number): Warning[] {
   const ratio = run.speed / ratedSpeed;

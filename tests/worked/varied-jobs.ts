@@ -165,7 +165,7 @@ function planOf({ one, maybe }: Chances): PlanFile {
   };
 }
 
-interface Chances {
+export interface Chances {
   readonly one: <const T>(...of: readonly T[]) => T;
   /** The fields, or none of them. */
   readonly maybe: <T extends object>(chance: number, fields: T) => Partial<T>;
@@ -173,7 +173,7 @@ interface Chances {
 }
 
 /** A row of chances that a seed decides (mulberry32, in the public domain). */
-function chances(seed: number): Chances {
+export function chances(seed: number): Chances {
   let state = Math.imul(seed + 1, 0x9e3779b1);
   const next = () => {
     state = (state + 0x6d2b79f5) | 0;

@@ -5,11 +5,11 @@
 
 /** m/s2 */
 const G = 9.80665;
-/** Measurement uncertainty of ISO 9906 by grade, % (from memory): flow, head, torque, speed, and power at the motor. */
+/** Measurement uncertainty of ISO 9906 by grade, % (from memory): flow, head, torque, speed, power at the motor, and of the pump through it. */
 const GAUGES = {
-  1: { flow: 2, head: 1.5, torque: 1.4, speed: 0.5, motor: 1.5 },
-  2: { flow: 3.5, head: 3.5, torque: 3, speed: 2, motor: 4 },
-  3: { flow: 3.5, head: 3.5, torque: 3, speed: 2, motor: 4 },
+  1: { flow: 2, head: 1.5, torque: 1.4, speed: 0.5, motor: 1.5, throughMotor: 2 },
+  2: { flow: 3.5, head: 3.5, torque: 3, speed: 2, motor: 3.5, throughMotor: 4 },
+  3: { flow: 3.5, head: 3.5, torque: 3, speed: 2, motor: 3.5, throughMotor: 4 },
 };
 /** Tolerances of ISO 9906:2012 Table 8, % (from memory): [down, up] of flow, head; down of efficiency; up of power. */
 const GRADES = {
@@ -26,23 +26,35 @@ const SMALL = 10;
 /** kW in the liquid. */
 export const hydraulic = (density, flow, head) => (density * G * flow * head) / 3.6e6;
 
-/** The points of a run at rated speed, by rising flow. `efficiency` is null where no power was taken. */
+/**
+ * The points of a run at rated speed, in the liquid of the test and as they stand in the job. Power taken at the motor is brought to the
+ * shaft where the motor's efficiency is known. `efficiency` is null where no power was taken.
+ */
 export function ratedPoints(test, run) {
   const k = test.ratedSpeed / run.speed;
-  const density = run.density ?? test.density;
-  // The power of one run in another liquid than the test's stands for the test's: efficiency does not ask which.
-  return run.points
-    .map(({ flow, head, power }) => ({
-      flow: flow * k,
-      head: head * k ** 2,
-      power: power * k ** 3,
-      efficiency: power > 0 ? (100 * hydraulic(density, flow, head)) / power : null,
-    }))
-    .toSorted((a, b) => a.flow - b.flow);
+  const liquid = run.density ?? test.density;
+  const motor = run.powerAt === 'motor' ? (test.motorEfficiency ?? 100) / 100 : 1;
+  return run.points.map(({ flow, head, power }) => ({
+    flow: flow * k,
+    head: head * k ** 2,
+    power: (power * motor * k ** 3 * test.density) / liquid,
+    efficiency: power > 0 ? (100 * hydraulic(liquid, flow, head)) / (power * motor) : null,
+  }));
+}
+
+/** By rising flow, what was measured twice at one flow as its mean; without the points that lack the figure. */
+function knots(points, what) {
+  const flows = [...new Set(points.filter((p) => p[what] !== null).map((p) => p.flow))].toSorted(
+    (a, b) => a - b,
+  );
+  return flows.map((flow) => {
+    const alike = points.filter((p) => p.flow === flow && p[what] !== null);
+    return [flow, alike.reduce((sum, p) => sum + p[what], 0) / alike.length];
+  });
 }
 
 /** Slopes of a monotone piecewise cubic (Fritsch and Butland): weighted harmonic means inside, a parabola kept in bounds at the ends. */
-export function slopes(xs, ys) {
+function slopes(xs, ys) {
   const n = xs.length;
   if (n < 2) return [0];
   const h = xs.slice(1).map((x, i) => x - xs[i]);
@@ -81,24 +93,39 @@ export function onCurve(xs, ys, x) {
 }
 
 export function reading(points, what, flow) {
+  const at = knots(points, what);
   return onCurve(
-    points.map((p) => p.flow),
-    points.map((p) => p[what]),
+    at.map(([x]) => x),
+    at.map(([, y]) => y),
     flow,
   );
 }
 
+/** Whether a run's figures are those of the pump, or of pump and motor together. */
+export const isPump = (test, run) => run.powerAt !== 'motor' || test.motorEfficiency !== undefined;
+
 /** What one run's figures are uncertain by, % of each. */
 export function gaugeErrors(test, run) {
-  const { flow, head, torque, speed, motor } = GAUGES[test.gauges ?? 2];
-  const power = run.powerAt === 'motor' ? motor : Math.hypot(torque, speed);
+  const { flow, head, torque, speed, motor, throughMotor } = GAUGES[test.gauges ?? 2];
+  const atMotor = isPump(test, run) ? throughMotor : motor;
+  const power = run.powerAt === 'motor' ? atMotor : Math.hypot(torque, speed);
   return { flow, head, power, efficiency: Math.hypot(flow, head, power) };
 }
 
-/** Shares of the guarantee, from and to. `power` is what the guarantee says the pump takes, kW. */
+/**
+ * % of the guarantee, down and up. `power` is what the pump takes, kW, null where that is not known. A small pump gets the wider of its own
+ * and the grade's; a side on which the grade allows nothing stays closed (the clause is silent, so the grade's name keeps its meaning).
+ */
 export function acceptanceLimits(grade, power) {
-  const { flow, head, efficiency, power: most } = GRADES[grade];
-  if (power > SMALL) return { flow, head, efficiency, power: most };
-  const down = 10 * (1 - power / SMALL) + 7;
-  return { flow: [-10, 10], head: [-8, 8], efficiency: -down, power: Math.hypot(7, down) };
+  const own = GRADES[grade];
+  if (power === null || power > SMALL) return own;
+  const down = -(10 * (1 - power / SMALL) + 7);
+  const wider = (mine, small) =>
+    mine === 0 ? 0 : Math.sign(mine) * Math.max(Math.abs(mine), Math.abs(small));
+  return {
+    flow: own.flow.map((side) => wider(side, 10)),
+    head: own.head.map((side) => wider(side, 8)),
+    efficiency: wider(own.efficiency, down),
+    power: wider(own.power, Math.hypot(7, down)),
+  };
 }

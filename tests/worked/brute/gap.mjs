@@ -34,6 +34,7 @@ export function gapOf(job, { plateStep = 0.5, tipStep = 0.15 } = {}) {
     ...whole,
     byVane: tips.map((_, i) => wholeGap(alone(lies, i), from, to)),
     at: (low, high) => ringGap(lies, low, high),
+    ends: (width) => endsOver(lies, from, to, width),
     running,
     tips,
     vane,
@@ -41,7 +42,7 @@ export function gapOf(job, { plateStep = 0.5, tipStep = 0.15 } = {}) {
   };
 }
 
-export function filmOf(job) {
+function filmOf(job) {
   const { coats, dryFilm } = coatOfJob(job);
   return (coats * dryFilm) / 1000;
 }
@@ -56,7 +57,12 @@ const alone = (lies, i) => ({
 function openingFrom(plate, impeller, { asNewHolds }, from, to) {
   const slope = openingSlope(plate, impeller);
   const of = (r) => slope * (r - (slope > 0 ? from : to));
-  return { of, counts: asNewHolds === 'at the closest', most: Math.max(of(from), of(to)) };
+  return {
+    of,
+    slope: Math.abs(slope),
+    counts: asNewHolds === 'at the closest',
+    most: Math.max(of(from), of(to)),
+  };
 }
 
 /** Both faces in one ring, null where either has no area there. */
@@ -104,8 +110,29 @@ function wholeGap(lies, from, to) {
   return { asFound: over('asFound'), filled: over('filled'), coated: over('coated') };
 }
 
+/** Least and most by rings of any width that begin everywhere: what does not hang on where a ring ends. The whole first, then each vane. */
+function endsOver(lies, from, to, width) {
+  const step = Math.min(0.25, width);
+  const starts = Array.from({ length: Math.ceil((to - from) / step) }, (_, i) => from + i * step);
+  const each = [lies, ...lies.tips.map((_, i) => alone(lies, i))];
+  return each.map((one) => {
+    const rings = starts
+      .map((low) => ringGap(one, low, Math.min(to, low + width)))
+      .filter((ring) => ring !== null);
+    return Object.fromEntries(
+      ['asFound', 'filled', 'coated'].map((state) => [
+        state,
+        {
+          least: Math.min(...rings.map((ring) => ring[state].least)),
+          most: Math.max(...rings.map((ring) => ring[state].most)),
+        },
+      ]),
+    );
+  });
+}
+
 /** Worst case all four add up; likely, they are independent and their squares do. */
-export function judged(coated, { least, most, ...asked }) {
+function judged(coated, { least, most, ...asked }) {
   const parts = [asked.tolerance, asked.filmTolerance, asked.dressTolerance, asked.runOut].map((t) => t ?? 0);
   const worstCase = parts.reduce((a, b) => a + b, 0);
   const rootSumSquare = Math.hypot(...parts);

@@ -14,20 +14,26 @@ export function intervalsOf(history, part, what, now) {
   return [...before, ...last].filter(({ hours }) => hours > 0);
 }
 
-/** A 1000 h; `half` is null where one interval says nothing of scatter, and the whole is null where nothing ran. */
+/** A 1000 h; `half` and `error` are null where one interval says nothing of scatter, and the whole is null where nothing ran. */
 export function rateOf(intervals) {
   const n = intervals.length;
   const hours = intervals.reduce((sum, one) => sum + one.hours, 0);
   if (n === 0 || hours === 0) return null;
   const rate = intervals.reduce((sum, one) => sum + one.loss, 0) / hours;
-  if (n === 1) return { per1000: 1000 * rate, half: null, intervals: n, hours };
+  if (n === 1) return { per1000: 1000 * rate, half: null, error: null, intervals: n, hours };
   const scatter = intervals.reduce((sum, one) => sum + (one.loss - rate * one.hours) ** 2, 0);
   const error = Math.sqrt((scatter * n) / (n - 1)) / hours;
-  return { per1000: 1000 * rate, half: 1000 * error * studentT(n - 1), intervals: n, hours };
+  return {
+    per1000: 1000 * rate,
+    half: 1000 * error * studentT(n - 1),
+    error: 1000 * error,
+    intervals: n,
+    hours,
+  };
 }
 
 /** What leaves (1 - 0.95) / 2 above it, by adding up the density and halving an interval about the answer. */
-export function studentT(freedom) {
+function studentT(freedom) {
   let [low, high] = [0, 20];
   while (above(high, freedom) > (1 - SURE) / 2) high *= 2;
   for (let i = 0; i < 60; i += 1) {
@@ -58,4 +64,11 @@ function area(from, to, freedom) {
 /** Hours until a margin of so many mm is gone; null where nothing wears or there is no margin. */
 export function hoursLeft(margin, per1000) {
   return margin > 0 && per1000 > 0 ? (1000 * margin) / per1000 : null;
+}
+
+/** Half of what several rates together may be out by: by the freedom of the one that is known least, which errs on the wide side. */
+export function halfOf(rates) {
+  if (rates.some(({ half }) => half === null)) return null;
+  const freedom = Math.min(...rates.map(({ intervals }) => intervals - 1));
+  return studentT(freedom) * Math.hypot(...rates.map(({ error }) => error));
 }

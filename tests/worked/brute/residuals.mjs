@@ -2,15 +2,16 @@
  * What stands open of a running face, by radius: the face sampled, its marks pressed in, its regions judged, and every sample put into a
  * thin ring by how far from the shaft it lies. mm, mm2.
  */
-import { facesOf, radians } from './faces.mjs';
-import { flood, squareAt } from './flood.mjs';
+
 import { vaneOf } from './camber.mjs';
+import { facesOf, radians } from './faces.mjs';
+import { DAMAGE, flood, squareAt } from './flood.mjs';
 import { depthAt, depths, marksOn, squares } from './samples.mjs';
 import { vaneFaces } from './vane-faces.mjs';
 import { matches } from './worn-plate.mjs';
 
 /** Width of a thin ring, mm: rings of any radii are put together from these. */
-export const THIN = 0.05;
+const THIN = 0.05;
 export const STATES = ['asFound', 'filled'];
 
 /** @param step  width of a square, mm */
@@ -74,8 +75,11 @@ function residual(face, marks, { allowance, leaveBelow, overrule }, step, radius
   }
   const fills = most.map((deepest, i) => (i > 0 && deepest >= leaveBelow - 1e-9 ? 1 : 0));
   for (const { point, action } of overrule) {
-    const number = label[Math.max(0, squareAt(grid, ...face.from(point)))];
-    if (number > 0) fills[number] = action === 'fill' ? 1 : 0;
+    const [u, v] = face.from(point);
+    const number = label[Math.max(0, squareAt(grid, u, v))];
+    // A square at the edge of a region may hold a point beside it.
+    const beside = !smoothed && depthAt(face, marks, u, v) <= DAMAGE;
+    if (number > 0 && !beside) fills[number] = action === 'fill' ? 1 : 0;
   }
   const rings = STATES.map(() => new Map());
   for (let i = 0; i < depth.length; i += 1) {

@@ -1,0 +1,5 @@
+import type { JobFile } from '../../../geometry/job/job-file.ts';
+import type { Result } from '../../../geometry/sheet/result.ts';
+
+/** Everything in a result that its job does not bear out, in sentences. */
+export function breachesOfHistory(job: JobFile, result: Result): string[];
