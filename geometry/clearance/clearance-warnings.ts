@@ -13,12 +13,17 @@ export function clearanceWarnings(ask: Clearance, estimate: ClearanceEstimate | 
   return [...rub(estimate), ...tight(estimate), ...wide(estimate), ...shape(estimate)];
 }
 
+/** Less reads 0.00 mm. */
+const TOUCH: Mm = 0.005;
+
 function rub({ gap: { coated }, tolerance: { worstCase } }: ClearanceEstimate): Warning[] {
   if (coated.least - worstCase > 0) return [];
   const found =
-    coated.least <= 0
+    coated.least < -TOUCH
       ? `At the closest the parts overlap by ${mm(-coated.least)}`
-      : `At the closest ${mm(coated.least)} is left, and ${mm(worstCase)} of tolerance can take it all`;
+      : coated.least <= TOUCH
+        ? 'At the closest nothing is left'
+        : `At the closest ${mm(coated.least)} is left, and ${mm(worstCase)} of tolerance can take it all`;
   const text = `${found}: tips and plate can touch. Turn the rotor by hand through whole turns before start; do not start a pump that rubs or sticks.`;
   return [{ code: 'clearance-rub', field: 'clearance', text }];
 }

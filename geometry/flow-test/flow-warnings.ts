@@ -16,6 +16,7 @@ export function flowWarnings(
   compared: ComparedRuns,
 ): Warning[] {
   return [
+    ...slipWarnings(test),
     ...test.runs.flatMap((run, i) => [
       ...speedWarning(run, i, test.ratedSpeed),
       ...pointWarnings(runs[i], i),
@@ -27,6 +28,29 @@ export function flowWarnings(
       text: `Several runs are ${KIND_WORDS[kind]}: the last of them, ${nameOf(runs[compared[kind] ?? 0], compared[kind] ?? 0)}, is compared.`,
     })),
   ];
+}
+
+/** A motor this poor is more likely a share typed for a percentage. */
+const LEAST_MOTOR = 0.2;
+/** No liquid that a pump moves is lighter, kg/m3: more likely g/cm3. */
+const LIGHTEST = 300;
+
+/** Values that are more likely a slip of the unit. */
+function slipWarnings({ motorEfficiency, density }: FlowTest): Warning[] {
+  const warnings: Warning[] = [];
+  if (motorEfficiency !== null && motorEfficiency < LEAST_MOTOR)
+    warnings.push({
+      code: 'flow-motor',
+      field: 'flowTest.motorEfficiency',
+      text: `A motor of ${percent(motorEfficiency)} efficiency: it is asked in %, such as 88.`,
+    });
+  if (density < LIGHTEST)
+    warnings.push({
+      code: 'flow-density',
+      field: 'flowTest.density',
+      text: `A liquid of ${short(density)} kg/m3: it is asked in kg/m3, such as 998 for water.`,
+    });
+  return warnings;
 }
 
 /** What a run is called in a sentence. */

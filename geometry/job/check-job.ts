@@ -31,7 +31,7 @@ export function checkJob(job: Job): Fault[] {
     ...checkClearance(job, parts),
     ...(job.flowTest ? checkFlowTest(job.flowTest) : []),
     ...(job.history?.repairs ?? []).flatMap((repair, i) =>
-      checkReference(repair?.part, parts, `history.repairs[${i}].part`),
+      checkRepair(repair, parts, `history.repairs[${i}]`),
     ),
     ...(job.plan ? checkPlan(job.plan) : []),
     ...checkLog(job.log ?? []),
@@ -83,6 +83,18 @@ function checkOverrules(job: Job, parts: Parts): Fault[] {
       { field, found: shown(overrule.at), needs: `"${id}:" and a face of that part: ${faceChoices(part)}` },
     ];
   });
+}
+
+function checkRepair(
+  repair: NonNullable<NonNullable<Job['history']>['repairs']>[number],
+  parts: Parts,
+  field: string,
+): Fault[] {
+  const faults = checkReference(repair?.part, parts, `${field}.part`);
+  const { mean, deepest } = repair ?? {};
+  if (mean != null && deepest != null && mean > deepest)
+    faults.push({ field: `${field}.mean`, found: shown(mean), needs: `at most deepest, ${deepest}` });
+  return faults;
 }
 
 function checkClearance(job: Job, parts: Parts): Fault[] {

@@ -49,7 +49,7 @@ export function measuredFlowTest(file: FlowTestFile): FlowTest {
           },
     runs: file.runs.map((run) => ({
       label: run.label ?? '',
-      when: run.when,
+      when: whenOf(run.when),
       speed: run.speed,
       powerAt: run.powerAt ?? 'shaft',
       density: run.density ?? density,
@@ -71,6 +71,12 @@ export function measuredHistory(file: HistoryFile | undefined): History {
       note: repair.note ?? '',
     })),
   };
+}
+
+/** `Before ` is before; what is none of the three stays as it was written. */
+function whenOf(written: string): string {
+  const when = written.trim().toLowerCase();
+  return ['new', 'before', 'after'].includes(when) ? when : written;
 }
 
 const shareOf = (percent: number | undefined): number | null =>

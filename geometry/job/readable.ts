@@ -20,6 +20,7 @@ const LISTS_OF_OBJECTS: ReadonlySet<PropertyKey> = new Set([
   'corrections',
   'breaks',
   'log',
+  'repairs',
 ]);
 
 /**

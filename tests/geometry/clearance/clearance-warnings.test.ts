@@ -30,6 +30,12 @@ describe('filled flush and then coated on both faces', () => {
     );
   });
 
+  test('a gap of nothing touches and does not overlap', () => {
+    expect(warned({ ask: { asNew: 1 } })['clearance-rub']).toMatch(
+      /^At the closest nothing is left: tips and plate can touch/,
+    );
+  });
+
   test('one face coated names that face', () => {
     const plate = { repair: { coatedFaces: ['plate:*'] }, ask: { least: 0.5 } };
     expect(warned(plate)['clearance-tight']).toMatch(/the coats on the plate take 0\.50 mm\.$/);

@@ -120,7 +120,7 @@ describe('against the pump as new', () => {
     );
     expect(found.comparison?.after).toBeCloseTo(0.7, 12);
     expect(found.warnings.map(({ text }) => text)).toEqual([
-      'Several runs are "after": the last of them, run 3 "again", is compared.',
+      'Several runs are after repair: the last of them, run 3 "again", is compared.',
     ]);
   });
 });

@@ -46,6 +46,15 @@ describe('what should worry someone', () => {
     ]);
   });
 
+  test('a share typed for a percentage, and g/cm3 for kg/m3', () => {
+    const { warnings } = flowTestOf({ ...test90({ runs: [] }), motorEfficiency: 0.0088, density: 0.998 });
+    expect(warnings.map(({ code, field }) => [code, field])).toEqual([
+      ['flow-motor', 'flowTest.motorEfficiency'],
+      ['flow-density', 'flowTest.density'],
+    ]);
+    expect(warnings[0].text).toContain('0.9 %');
+  });
+
   test('a point without power', () => {
     expect(warned([run('before', [...SOUND, [90, 13, 0]])])).toEqual([
       ['flow-no-power', 'flowTest.runs[0].points[2]'],

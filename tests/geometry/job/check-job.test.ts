@@ -577,6 +577,26 @@ describe('between the sections', () => {
     ]);
   });
 
+  test('an earlier repair names a part of the job, and its mean is no more than its deepest', () => {
+    const job = wholeJob();
+    job.history.repairs.push({ part: 'casing', date: '2025-02-29', hours: 10, deepest: 1, mean: 1.5 });
+    expect(sentences(job)).toEqual([
+      'history.repairs[1].date: "2025-02-29" is not a day, "2026-12-01"',
+      'history.repairs[1].part: "casing" is not the id of a part of this job: "plate", "outlined", "impeller"',
+      'history.repairs[1].mean: 1.5 is not at most deepest, 1',
+    ]);
+  });
+
+  test('tips are not dressed down to the shroud', () => {
+    const job = wholeJob();
+    job.clearance.dressTips = 30;
+    expect(sentences(job)).toEqual([
+      expect.stringMatching(
+        /^clearance\.dressTips: 30 is not less than \d+, the height of the vanes where they are lowest$/,
+      ),
+    ]);
+  });
+
   test('two correction planes have a distance', () => {
     const job = wholeJob();
     delete job.rotor.planeSpacing;

@@ -202,10 +202,15 @@ export function wholeJob() {
       plate: 'plate',
       impeller: 'impeller',
       asNew: 0.4,
+      asNewHolds: 'at the closest',
       least: 0.3,
       most: 0.6,
-      shim: 0,
+      shim: 0.1,
+      dressTips: 0.2,
       tolerance: 0.1,
+      filmTolerance: 0.05,
+      dressTolerance: 0.04,
+      runOut: 0.03,
     } as Record<string, unknown>,
     climate: { air: 21, surface: 17, humidity: 55, takenAt: '2026-12-01T06:40' } as Record<string, unknown>,
     service: { solids: 'hard', grains: 'sand', concentration: 'little', shape: 'angular' } as Record<
@@ -239,14 +244,35 @@ export function wholeJob() {
       duty: 90,
       hoursPerYear: 4000,
       energyPrice: 0.25,
+      motorEfficiency: 88,
+      gauges: 1,
+      sameGauges: true,
+      repeatability: 2,
+      guarantee: { flow: 90, head: 13.5, efficiency: 72, power: 4.6, grade: '2B' },
       runs: [
         {
           label: 'as found',
           when: 'before',
           speed: 1446,
+          powerAt: 'motor',
+          density: 1002,
           points: [{ flow: 60, head: 14.1, power: 4.6 }],
         },
       ],
     } as Record<string, unknown>,
+    history: {
+      hours: 2150,
+      repairs: [
+        {
+          part: 'plate',
+          date: '2023-03-14',
+          hours: 3400,
+          deepest: 4.6,
+          mean: 1.7,
+          volume: 34,
+          note: 'sand from the beach works',
+        },
+      ],
+    } as { hours?: number; repairs: Record<string, unknown>[] },
   };
 }

@@ -28,6 +28,13 @@ describe('the axis', () => {
     );
   });
 
+  test('values that are all alike stand in the middle of a scale that a gauge can tell', () => {
+    const { from, to, ticks } = roundAxis([14, 14], 4);
+    expect([from, to]).toEqual([13, 15]);
+    expect(ticks).toEqual([13, 13.5, 14, 14.5, 15]);
+    expect(roundAxis([0], 4).from).toBe(0);
+  });
+
   test('38 to 112 runs from 20 to 120 by 20; small values begin at nought', () => {
     expect(roundAxis([38, 112], 5).ticks).toEqual([20, 40, 60, 80, 100, 120]);
     expect(roundAxis([1, 9], 5).ticks).toEqual([0, 2, 4, 6, 8, 10]);

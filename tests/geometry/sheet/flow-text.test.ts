@@ -102,7 +102,11 @@ describe('in words', () => {
   });
 
   test('runs are named by their label, else by number and kind', () => {
-    expect(flowTestOver().runs.map(({ name }) => name)).toEqual(['works test', 'run 2 (before)', 'repaired']);
+    expect(flowTestOver().runs.map(({ name }) => name)).toEqual([
+      'works test',
+      'run 2 (as found)',
+      'repaired',
+    ]);
   });
 
   test('the headline waits for two runs', () => {
@@ -122,7 +126,7 @@ describe('tables', () => {
       'works test',
       '',
       '',
-      'run 2 (before)',
+      'run 2 (as found)',
       '',
       '',
       'repaired',

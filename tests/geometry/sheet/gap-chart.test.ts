@@ -96,18 +96,18 @@ describe('words', () => {
       'tightest',
     ])
       expect(words).toContain(each);
-    expect(words).toContain('left by the tolerance, worst case 0.07 mm');
-    expect(words).toContain('likely, 0.05 mm (root sum square)');
+    expect(words).toContain('allowed less 0.07 mm, off at worst');
+    expect(words).toContain('allowed less 0.05 mm, off as is likely');
   });
 
   test('what is not there is not named', () => {
     const words = textsOf(drawn(EVEN).svg).join('; ');
     expect(words).toContain('filled, not coated');
-    expect(words).not.toMatch(/tolerance|likely|meet/);
+    expect(words).not.toMatch(/allowed less|likely|meet/);
     const one = textsOf(
       drawn({ ...EVEN, ask: { tolerances: { ...ASK.tolerances, setting: 0.1 } } }).svg,
     ).join('; ');
-    expect(one).toContain('worst case 0.10 mm');
+    expect(one).toContain('allowed less 0.10 mm, off at worst');
     expect(one).not.toContain('likely');
   });
 
