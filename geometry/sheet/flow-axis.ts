@@ -8,6 +8,9 @@ export interface Axis {
 /** It begins at nought when the least value is no more than this share of the greatest: little is lost, and heights compare. */
 const FROM_NOUGHT = 0.25;
 
+/** No scale is narrower than this share of its greatest value: gauges are off by more than a step of it. */
+const NARROWEST = 0.1;
+
 /**
  * The scale that holds all values between round numbers.
  * @param values  finite, at least one
@@ -16,12 +19,13 @@ const FROM_NOUGHT = 0.25;
 export function roundAxis(values: readonly number[], most: number): Axis {
   const highest = values.reduce((high, value) => Math.max(high, value), Number.NEGATIVE_INFINITY);
   const lowest = values.reduce((low, value) => Math.min(low, value), Number.POSITIVE_INFINITY);
-  const start = lowest >= 0 && lowest <= FROM_NOUGHT * highest ? 0 : lowest;
-  // No gauge shows less; and values that are all alike still need a scale.
-  const span = Math.max(highest - start, 1e-6 * Math.abs(highest), 1e-6);
+  const isFromNought = lowest >= 0 && lowest <= FROM_NOUGHT * highest;
+  // Values that are all alike still need a scale, and stand in the middle of it.
+  const span = Math.max(highest - (isFromNought ? 0 : lowest), NARROWEST * Math.abs(highest), 1e-6);
+  const aside = isFromNought ? 0 : (span - (highest - lowest)) / 2;
   const step = roundStep(span / most);
-  const first = Math.floor(start / step + 1e-9);
-  const last = Math.max(first + 1, Math.ceil(highest / step - 1e-9));
+  const first = isFromNought ? 0 : Math.floor((lowest - aside) / step + 1e-9);
+  const last = Math.max(first + 1, Math.ceil((highest + aside) / step - 1e-9));
   const ticks = Array.from({ length: last - first + 1 }, (_, i) => tidy((first + i) * step));
   return { from: ticks[0], to: ticks[ticks.length - 1], ticks };
 }

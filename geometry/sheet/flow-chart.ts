@@ -208,7 +208,9 @@ function keysOf(result: FlowTestResult): Key[] {
       : []),
     ...(result.acceptance === null
       ? []
-      : [{ sample: 'cross', words: `guarantee, grade ${result.acceptance.grade}` } as const]),
+      : [
+          { sample: 'cross', words: `guaranteed point, limits of grade ${result.acceptance.grade}` } as const,
+        ]),
   ];
 }
 

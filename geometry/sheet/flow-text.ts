@@ -25,19 +25,34 @@ export function flowHeadlines(result: FlowTestResult): Headline[] {
 
 /** What the test says, one sentence each, the verdict first. */
 export function flowLines(result: FlowTestResult): string[] {
-  const { comparison, notCompared } = result;
   return [
-    comparison === null
-      ? (notCompared ?? '')
-      : `${whose(comparison)} at duty ${change(comparison)}: ${gainWords(comparison)}.`,
-    ...(comparison === null ? [] : [errorSentence(comparison, result)]),
+    ...gainLines(result),
     ...recoverySentence(result),
     ...savingSentences(result),
-    ...acceptanceSentences(result),
-    ...bestSentences(result),
-    ...setSentences(result),
-  ].filter((line) => line !== '');
+    ...restLines(result),
+  ];
 }
+
+/** The verdict, and why the error is as large as it is. */
+export function gainLines(result: FlowTestResult): string[] {
+  const { comparison, notCompared } = result;
+  if (comparison === null) return notCompared === null || notCompared === '' ? [] : [notCompared];
+  return [
+    `${whose(comparison)} at duty ${change(comparison)}: ${gainWords(comparison)}.`,
+    errorSentence(comparison, result),
+  ];
+}
+
+/** What belongs to it beside the saving, which a screen shows as figures. */
+export function furtherLines(result: FlowTestResult): string[] {
+  return [...recoverySentence(result), ...restLines(result)];
+}
+
+const restLines = (result: FlowTestResult): string[] => [
+  ...acceptanceSentences(result),
+  ...bestSentences(result),
+  ...setSentences(result),
+];
 
 const whose = ({ of }: Pick<ComparisonResult, 'of'>): string =>
   of === 'set' ? 'Efficiency of pump and motor' : 'Efficiency';

@@ -86,7 +86,7 @@ function frameOf(gap: Chart, { width, text, high, unit }: GapChartOptions): Fram
   const gaps = roundAxis([least / unit.size, highest / unit.size], steps);
   const scale = (bottom - top) / (gaps.to - gaps.from);
   const along = (right - left) / (overlap.to - overlap.from);
-  const most = Math.max(2, Math.floor((right - left) / (4.5 * text)));
+  const most = Math.max(2, Math.floor((right - left) / (3.2 * text)));
   const step = roundStep((overlap.to - overlap.from) / unit.size / most) * unit.size;
   const first = Math.ceil(overlap.from / step - 1e-9);
   const last = Math.floor(overlap.to / step + 1e-9);
@@ -178,7 +178,7 @@ function axes({ asFound }: Chart, frame: Frame, { text, unit }: GapChartOptions)
   const across = radii.map((radius) => `M${short(x(radius))} ${short(bottom)}v${short(tick)}`);
   const step = (bottom - top) / (gaps.ticks.length - 1);
   return html`<path class="gap-chart-axis" d="M${short(left)} ${short(top)}V${short(bottom)}H${short(right)}${across.join('')}"/>
-${gaps.ticks.map((gap, i) => html`<text class="gap-chart-quiet" text-anchor="end" x="${short(left - 0.6 * text)}" y="${short(bottom - i * step)}" dy="0.35em">${plain(gap)}</text>`)}
+${gaps.ticks.map((gap, i) => html`<text class="gap-chart-quiet" text-anchor="end" x="${short(left - 0.6 * text)}" y="${short(bottom - i * step)}" dy="0.35em">${plain(gap).replace('-', '−')}</text>`)}
 ${radii.map((radius) => html`<text class="gap-chart-quiet" text-anchor="middle" x="${short(x(radius))}" y="${short(bottom + tick + text)}">${plain(radius / unit.size)}</text>`)}
 <text class="gap-chart-strong" x="${short(0.2 * text)}" y="${short(text)}">gap, ${unit.symbol}</text>
 <text class="gap-chart-quiet" text-anchor="end" x="${short(right)}" y="${short(bottom + tick + 2.3 * text)}">radius, ${unit.symbol}</text>
@@ -200,9 +200,9 @@ function keysOf({ films, tolerance }: Chart, unit: SectionUnit): Key[] {
     ['band', 'allowed'],
   ];
   if (tolerance.worstCase > 0)
-    states.push(['worst', `left by the tolerance, worst case ${unit.depth(tolerance.worstCase)}`]);
+    states.push(['worst', `allowed less ${unit.depth(tolerance.worstCase)}, off at worst`]);
   if (hasLikely(tolerance))
-    states.push(['likely', `likely, ${unit.depth(tolerance.rootSumSquare)} (root sum square)`]);
+    states.push(['likely', `allowed less ${unit.depth(tolerance.rootSumSquare)}, off as is likely`]);
   return [...states, ['spot', 'tightest']];
 }
 

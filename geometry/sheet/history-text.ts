@@ -47,15 +47,20 @@ export function historyNotes({ rates, due }: HistoryResult): string[] {
 /** `plate loses 1.80 mm per 1000 h at its deepest (1.20 to 2.40 mm), 0.54 mm on average over the worn area (0.38 to 0.70 mm); 3 intervals, 8450 h.` */
 function rateSentence(rates: readonly RateResult[], length: LengthWords): string {
   const [{ part, intervals, hours }] = rates;
+  const isKnown = rates.some(({ range }) => range !== null);
   const amounts = rates.map(({ of, per1000, range }, i) => {
     const amount = (size: number): string => (of === 'volume' ? `${figure(size)} mL` : length(size));
-    return `${amount(per1000)}${i === 0 ? ' per 1000 h' : ''}${MEASURE_WORDS[of]}${rangeWords(range, amount)}`;
+    return `${amount(per1000)}${i === 0 ? ' per 1000 h' : ''}${MEASURE_WORDS[of]}${range === null && !isKnown ? '' : rangeWords(range, amount)}`;
   });
-  return `${part} loses ${amounts.join(', ')}; ${counted(intervals, 'interval', 'intervals')}, ${plain(Math.round(hours))} h.`;
+  const over = `${plain(Math.round(hours))} h`;
+  const known = isKnown
+    ? `${counted(intervals, 'interval', 'intervals')}, ${over}`
+    : `${over} in one interval: no telling how far off`;
+  return `${part} loses ${amounts.join(', ')}; ${known}.`;
 }
 
 function rangeWords(range: RateResult['range'], amount: (size: number) => string): string {
-  if (range === null) return ' (one interval: no telling how far off)';
+  if (range === null) return ' (one interval)';
   if (range.low <= 0) return ` (up to ${amount(range.high)})`;
   return ` (${amount(range.low).split(' ')[0]} to ${amount(range.high)})`;
 }

@@ -78,7 +78,7 @@ ${walls(estimate, result)}
 ${history(result)}
 ${readings(estimate, result)}
 <section aria-label="Materials">
-${lines(climateLines(result))}
+${climateLines(result).length === 0 ? null : html`<h2>Weather and putty</h2>\n`}${lines(climateLines(result))}
 ${mixesTable(estimate, result)}
 ${coatsTable(estimate, result)}
 ${packsTable(estimate, result)}

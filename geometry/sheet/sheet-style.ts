@@ -23,11 +23,12 @@ export const SHEET_STYLE = `
 .sheet-blanks span { flex: 1 1 40mm; border-bottom: 0.3mm solid #1d1d1b; padding-bottom: 1mm; color: #55534e; }
 .sheet-figures { display: grid; grid-template-columns: 1fr 1fr; gap: 5mm 8mm; border-block: 0.3mm solid #1d1d1b; padding: 4mm 0; }
 .sheet-card { break-inside: avoid; }
-.sheet-lead { font-size: 16pt; line-height: 1.2; font-weight: 650; padding-bottom: 1mm !important; }
+.sheet-lead { font-size: 16pt; line-height: 1.2; font-weight: 650; text-wrap: balance; padding-bottom: 1mm !important; }
 .sheet-warnings { border: 0.6mm solid #1d1d1b; padding: 3mm 4mm; break-inside: avoid; }
 .sheet li { margin-left: 5mm; padding-bottom: 0.8mm; break-inside: avoid; }
 .sheet-picture { break-inside: avoid; padding-bottom: 4mm !important; }
 .sheet table { width: 100%; border-collapse: collapse; margin-bottom: 6mm; }
+.sheet ul + table { margin-top: 4mm; }
 .sheet th { font-weight: 400; color: #55534e; vertical-align: bottom; border-bottom: 0.3mm solid #1d1d1b; }
 .sheet th, .sheet td { padding: 0.8mm 0 0.8mm 3mm; }
 .sheet th:first-child, .sheet td:first-child { padding-left: 0; }

@@ -41,7 +41,7 @@ test('the thinnest wall of each part is on the list and on the map, and says whe
   await section.getByRole('img', { name: 'Metal left of impeller, vane 2: worn through' }).waitFor();
   await section.getByText('1 worn through').waitFor();
   await section
-    .getByText(/vane-2\/pressure, along 150 mm, height 14 mm is worn through\. Putty alone/)
+    .getByText(/vane 2, pressure side, along 150\smm, height 14\smm is worn through\. Putty alone/)
     .waitFor();
 
   const { parts } = await commandResult(text);
@@ -81,7 +81,7 @@ test('hours and earlier repairs become a rate and a due date, the same as the co
   await section.getByLabel('Day of repair 1').fill('2024-05-17');
   await type(page, 'Hours before repair 1', '3000');
   await type(page, 'Deepest wear at repair 1', '1/4 in');
-  await lines.getByText(/2 intervals, 5000 h/).waitFor();
+  await lines.getByText(/2 intervals, 5000\sh/).waitFor();
   const saved = await savedJob(page);
   expect(saved.history).toEqual({
     hours: 2000,

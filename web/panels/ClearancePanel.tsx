@@ -1,4 +1,5 @@
 import { useJob } from '../job/job-store.ts';
+import { useView } from '../view/view-store.ts';
 import { useEstimate } from '../worker/estimate-client.ts';
 import { AskForClearance } from './clearance/AskForClearance.tsx';
 import { GapChart } from './clearance/GapChart.tsx';
@@ -27,6 +28,7 @@ export function ClearancePanel() {
 function TheGap() {
   const result = useEstimate((state) => state.result);
   const job = useEstimate((state) => state.job);
+  const units = useView((view) => view.units);
   const isAsked = useJob((state) => state.job.clearance !== undefined);
   if (!isAsked) return <AskForClearance />;
   const clearance = result?.clearance ?? null;
@@ -53,11 +55,11 @@ function TheGap() {
         <GapVerdict clearance={clearance} />
         <GapChart clearance={clearance} />
         <GapTable clearance={clearance} />
-        <WorkingOut of="the gap" workings={gapWorkings(clearance)} />
+        <WorkingOut of="the gap" workings={gapWorkings(clearance, units)} />
       </section>
       <Levers clearance={clearance} />
-      <GapMap clearance={clearance} job={job} />
       <GapFields />
+      <GapMap clearance={clearance} job={job} />
       <GapCost clearance={clearance} />
     </>
   );

@@ -72,7 +72,7 @@ export const viewStore = createStore<ViewState>()((set) => ({
   tool: 'turn',
   brush: { mode: 'set', radius: 10, depth: 2, edge: 'soft', strength: 0.5 },
   exaggeration: 1,
-  assembly: { state: 'as found', apart: 0, turn: 0, dragsRotor: false, isCut: true, cut: 0.32 },
+  assembly: { state: 'coated', apart: 0, turn: 0, dragsRotor: false, isCut: true, cut: 0.32 },
   selectedMark: null,
   isBenchOpen: false,
   hoverBatch: null,

@@ -29,14 +29,20 @@ export function AskForClearance() {
         Give the gap with both parts as new and the narrowest and widest that you allow. What is worn, filled
         and coated of {pair.plate} and {pair.impeller} is then set against it.
       </p>
-      <Button
-        className="button button-main"
-        onPress={() =>
-          edit('work out the clearance', (job) => ({ ...job, clearance: { ...pair, ...START } }), 'clearance')
-        }
-      >
-        Work out the clearance
-      </Button>
+      <div className="buttons">
+        <Button
+          className="button button-main"
+          onPress={() =>
+            edit(
+              'work out the clearance',
+              (job) => ({ ...job, clearance: { ...pair, ...START } }),
+              'clearance',
+            )
+          }
+        >
+          Work out the clearance
+        </Button>
+      </div>
       <p className="quiet">It starts with a common setting; type yours over it.</p>
     </section>
   );

@@ -1,24 +1,22 @@
-import { useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { JobFile } from '../../../geometry/job/job-file.ts';
 import type { ClearanceResult } from '../../../geometry/sheet/clearance-result.ts';
 import { TURN } from '../../../geometry/units.ts';
-import { useView } from '../../view/view-store.ts';
+import { type GapState, useView, viewStore } from '../../view/view-store.ts';
 import { polarPoint } from '../balance/polar.ts';
 import { arcPath, bandArcs, type GapBand } from './gap-bands.ts';
 import { gapWords } from './gap-text.ts';
 import './GapMap.css';
 import '../shell/pair.css';
 
-const RADIUS = 140;
+const RADIUS = 130;
 const HALF = 176;
 
-type State = 'asFound' | 'filled' | 'coated';
-const STATES: readonly (readonly [State, string])[] = [
-  ['asFound', 'As found'],
-  ['filled', 'Filled'],
-  ['coated', 'Coated'],
-];
+const STATES = [
+  { state: 'as found', map: 'asFound', label: 'As found' },
+  { state: 'filled', map: 'filled', label: 'Filled' },
+  { state: 'coated', map: 'coated', label: 'Coated' },
+] as const;
 
 interface GapMapProps {
   readonly clearance: ClearanceResult;
@@ -26,15 +24,22 @@ interface GapMapProps {
   readonly job: JobFile;
 }
 
+/** The map and the picture show one state. */
+function show(state: GapState): void {
+  const { assembly, set } = viewStore.getState();
+  set({ assembly: { ...assembly, state } });
+}
+
 /** The gap round the plate: the narrowest that any tip makes at each place of it as the rotor turns. */
 export function GapMap({ clearance, job }: GapMapProps) {
   const units = useView((view) => view.units);
-  const [state, setState] = useState<State>('coated');
+  const state = useView((view) => view.assembly.state);
   const { map, band, overlap, tightest } = clearance;
   const scale = RADIUS / overlap.to;
   const turn = TURN / map.sectors;
   const width = (overlap.to - overlap.from) / map.radii.length;
-  const arcs = bandArcs(map[state], band);
+  const shown = STATES.find((each) => each.state === state) ?? STATES[2];
+  const arcs = bandArcs(map[shown.map], band);
   const names: Readonly<Record<GapBand, string>> = {
     meets: 'The parts meet',
     tight: `Under ${gapWords(band.least, units)}`,
@@ -58,10 +63,10 @@ export function GapMap({ clearance, job }: GapMapProps) {
           selectionMode="single"
           disallowEmptySelection
           selectedKeys={[state]}
-          onSelectionChange={(keys) => setState(STATES.find(([name]) => keys.has(name))?.[0] ?? 'coated')}
+          onSelectionChange={([chosen]) => show(chosen as GapState)}
         >
-          {STATES.map(([name, label]) => (
-            <ToggleButton key={name} id={name} className="pair-choice">
+          {STATES.map(({ state: id, label }) => (
+            <ToggleButton key={id} id={id} className="pair-choice">
               {label}
             </ToggleButton>
           ))}
@@ -71,7 +76,7 @@ export function GapMap({ clearance, job }: GapMapProps) {
         <svg
           viewBox={`${-HALF} ${-HALF} ${2 * HALF} ${2 * HALF}`}
           role="img"
-          aria-label={`Map of the gap, ${STATES.find(([name]) => name === state)?.[1].toLowerCase()}: ${seen.map((name) => names[name].toLowerCase()).join(', ')}`}
+          aria-label={`Map of the gap, ${state}: ${seen.map((name) => names[name].toLowerCase()).join(', ')}`}
         >
           <Hatches id="gap-map" />
           {arcs.map((arc) => {
@@ -87,7 +92,7 @@ export function GapMap({ clearance, job }: GapMapProps) {
           <circle className="gap-map-edge" r={RADIUS} />
           <circle className="gap-map-edge" r={overlap.from * scale} />
           {[0, 90, 180, 270].map((angle) => {
-            const [left, top] = polarPoint(RADIUS + 18, angle, 1);
+            const [left, top] = polarPoint(RADIUS + 22, angle, 1);
             return (
               <text key={angle} className="gap-map-angle" x={left} y={top + 5}>
                 {angle}°
@@ -122,7 +127,7 @@ export function GapMap({ clearance, job }: GapMapProps) {
           </ul>
           <p className="quiet">
             At each place of the plate, under the tip that comes nearest. Seen onto the running face, angles
-            from its mark.
+            from its zero mark.
           </p>
         </figcaption>
       </figure>
@@ -134,13 +139,13 @@ export function GapMap({ clearance, job }: GapMapProps) {
 function Hatches({ id }: { readonly id: string }) {
   return (
     <defs>
-      <pattern id={`${id}-cross`} width="6" height="6" patternUnits="userSpaceOnUse">
-        <rect className="gap-map-ground-meets" width="6" height="6" />
-        <path className="gap-map-hatch" d="M0 6L6 0M0 0L6 6" />
+      <pattern id={`${id}-cross`} width="9" height="9" patternUnits="userSpaceOnUse">
+        <rect className="gap-map-ground-meets" width="9" height="9" />
+        <path className="gap-map-hatch" d="M0 9L9 0M0 0L9 9" />
       </pattern>
-      <pattern id={`${id}-lines`} width="6" height="6" patternUnits="userSpaceOnUse">
-        <rect className="gap-map-ground-tight" width="6" height="6" />
-        <path className="gap-map-hatch" d="M0 6L6 0" />
+      <pattern id={`${id}-lines`} width="7" height="7" patternUnits="userSpaceOnUse">
+        <rect className="gap-map-ground-tight" width="7" height="7" />
+        <path className="gap-map-hatch" d="M0 7L7 0" />
       </pattern>
       <pattern id={`${id}-dots`} width="7" height="7" patternUnits="userSpaceOnUse">
         <rect className="gap-map-ground-wide" width="7" height="7" />

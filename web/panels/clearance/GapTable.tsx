@@ -5,7 +5,7 @@ import { useView } from '../../view/view-store.ts';
 import { SheetFold } from '../fill/SheetFold.tsx';
 import { sentenceCase } from '../sentence-case.ts';
 import { gapFigure } from './gap-text.ts';
-import './GapTable.css';
+import '../figure-table.css';
 
 type Spread = ClearanceResult['coated'];
 
@@ -33,7 +33,7 @@ export function GapTable({ clearance }: { readonly clearance: ClearanceResult })
   );
   return (
     <>
-      <table className="gap-table">
+      <table className="figure-table">
         {head}
         <tbody>
           {row('As found', clearance.asFound)}
@@ -42,7 +42,7 @@ export function GapTable({ clearance }: { readonly clearance: ClearanceResult })
         </tbody>
       </table>
       <SheetFold heading="Over each vane, filled and coated">
-        <table className="gap-table">
+        <table className="figure-table">
           {head}
           <tbody>
             {clearance.byVane.map(({ tip, coated }) =>

@@ -2,6 +2,7 @@ import { CircleCheck, TriangleAlert } from 'lucide-react';
 import type { ClearanceResult } from '../../../geometry/sheet/clearance-result.ts';
 import { faceLabel } from '../../view/face-label.ts';
 import { useView } from '../../view/view-store.ts';
+import { keptUnits } from '../kept-units.ts';
 import { gapWords, spreadWords, VERDICTS } from './gap-text.ts';
 import './GapVerdict.css';
 
@@ -17,12 +18,14 @@ export function GapVerdict({ clearance }: { readonly clearance: ClearanceResult 
         {VERDICTS[verdict]}
       </p>
       <p>
-        {spreadWords(coated, units)} filled and coated
-        {worstCase > 0 && `, ±${gapWords(worstCase, units)} at worst`}; {spreadWords(band, units)} allowed.
+        {keptUnits(
+          `${spreadWords(coated, units)} filled and coated${worstCase > 0 ? `, ±${gapWords(worstCase, units)} at worst` : ''}; ${spreadWords(band, units)} allowed.`,
+        )}
       </p>
       <p>
-        Tightest {gapWords(tightest.gap, units)}: {faceLabel(tightest.tip)}, at{' '}
-        {gapWords(tightest.radius, units)} from the shaft.
+        {keptUnits(
+          `Tightest ${gapWords(tightest.gap, units)}: ${faceLabel(tightest.tip)}, at ${gapWords(tightest.radius, units)} from the middle of the shaft.`,
+        )}
       </p>
     </div>
   );

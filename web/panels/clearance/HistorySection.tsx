@@ -8,6 +8,7 @@ import { jobStore, useJob } from '../../job/job-store.ts';
 import { useView } from '../../view/view-store.ts';
 import { useEstimate } from '../../worker/estimate-client.ts';
 import { forgetDrafts } from '../forget-drafts.ts';
+import { keptUnits } from '../kept-units.ts';
 import { OptionalQuantity } from '../OptionalQuantity.tsx';
 import { Refusal } from '../Refusal.tsx';
 import { EarlierRepair } from './EarlierRepair.tsx';
@@ -39,7 +40,7 @@ export function HistorySection() {
       {isSaid && history !== null && (
         <ul className="plain-lines history-lines" aria-label="Wear rates and due dates">
           {historyLines(history, (size) => lengthText(size, units)).map((line) => (
-            <li key={line}>{typeset(line)}</li>
+            <li key={line}>{keptUnits(typeset(line))}</li>
           ))}
           {historyNotes(history).map((line) => (
             <li key={line} className="quiet">
@@ -62,6 +63,7 @@ export function HistorySection() {
         start={A_YEAR}
         min={0}
         step={100}
+        help="By the hour meter or the log."
         onCommit={(value) => edit('the hours run', (job) => withHours(job, value), 'history.hours')}
       />
       <h3>Earlier repairs</h3>

@@ -1,12 +1,16 @@
 import { CircleCheck, TriangleAlert } from 'lucide-react';
-import { Button } from 'react-aria-components';
+import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { Lever } from '../../../geometry/clearance/levers.ts';
 import type { ClearanceResult } from '../../../geometry/sheet/clearance-result.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
+import type { ScreenUnits } from '../../fields/quantity-units.ts';
 import { useJob } from '../../job/job-store.ts';
 import { useView } from '../../view/view-store.ts';
-import { inUnits, spreadWords, VERDICTS } from './gap-text.ts';
+import { DisclosureButton } from '../DisclosureButton.tsx';
+import { keptUnits } from '../kept-units.ts';
+import { inUnits, spreadWords } from './gap-text.ts';
 import { withLevers } from './lever-edits.ts';
+import '../Disclosure.css';
 import './Levers.css';
 
 /** What can be done to bring the gap in: the smallest change that fits, and what each lever alone would do. */
@@ -16,6 +20,25 @@ export function Levers({ clearance }: { readonly clearance: ClearanceResult }) {
   const pull = (levers: readonly Lever[], label: string) =>
     edit(label, (job) => withLevers(job, levers, clearance));
   const { fit, noFit } = clearance;
+  const isFit = fit !== null && fit.levers.length === 0;
+  // The one that stands above as the smallest change is not said twice.
+  const [first, ...more] = fit?.levers ?? [];
+  const others = clearance.levers.filter(({ kind }) => more.length > 0 || kind !== first?.kind);
+  const isOpen = (lever: LeverResult) => !isFit && !lever.isNow && lever.verdict === 'fit';
+  const open = others.filter(isOpen);
+  const folded = others.filter((lever) => !isOpen(lever));
+  const list = (levers: readonly LeverResult[]) => (
+    <ul className="levers">
+      {levers.map((lever) => (
+        <LeverRow
+          key={lever.kind}
+          lever={lever}
+          units={units}
+          onPull={() => pull([lever], inUnits(lever.words, units).toLowerCase())}
+        />
+      ))}
+    </ul>
+  );
   const cautions = [...new Set((fit?.levers ?? []).flatMap(({ caution }) => caution ?? []))];
   return (
     <section className="section" aria-label="Ways to bring it in">
@@ -25,10 +48,10 @@ export function Levers({ clearance }: { readonly clearance: ClearanceResult }) {
           <h3>The smallest change that fits</h3>
           <ul className="fit-steps">
             {fit.levers.map(({ kind, words }) => (
-              <li key={kind}>{typeset(inUnits(words, units))}</li>
+              <li key={kind}>{keptUnits(typeset(inUnits(words, units)))}</li>
             ))}
           </ul>
-          <p>The gap is then {spreadWords(fit.coated, units)}.</p>
+          <p>{keptUnits(`The gap is then ${spreadWords(fit.coated, units)}.`)}</p>
           {cautions.map((caution) => (
             <p key={caution} className="quiet">
               {typeset(caution)}
@@ -39,45 +62,75 @@ export function Levers({ clearance }: { readonly clearance: ClearanceResult }) {
           </Button>
         </div>
       )}
-      {fit !== null && fit.levers.length === 0 && (
-        <p>It fits as it is. What else could be done, and what it would make of the gap:</p>
+      {isFit && <p>It fits as it is.</p>}
+      {noFit !== null && <p className="fit-none">{keptUnits(typeset(inUnits(noFit, units)))}</p>}
+      {open.length > 0 && (
+        <>
+          <h3>Or one of these alone</h3>
+          {list(open)}
+        </>
       )}
-      {noFit !== null && <p className="fit-none">{typeset(inUnits(noFit, units))}</p>}
-      <ul className="levers">
-        {clearance.levers.map((lever) => (
-          <li key={lever.kind} className="lever" data-now={lever.isNow || undefined}>
-            <div className="lever-words">
-              <h3>{typeset(inUnits(lever.words, units))}</h3>
-              {lever.isNow ? (
-                <p className="quiet">It is so already.</p>
-              ) : (
-                <>
-                  <p className="lever-effect">
-                    {lever.verdict === 'fit' ? (
-                      <CircleCheck aria-hidden="true" />
-                    ) : (
-                      <TriangleAlert aria-hidden="true" />
-                    )}
-                    {spreadWords(lever.coated, units)}: {VERDICTS[lever.verdict].toLowerCase()}
-                    {lever.likely !== lever.verdict &&
-                      ', though likely not when tolerances go their own ways'}
-                  </p>
-                  {lever.caution !== null && <p className="quiet">{typeset(lever.caution)}</p>}
-                </>
-              )}
-            </div>
-            {!lever.isNow && (
-              <Button
-                className="button"
-                aria-label={`Take this: ${lever.words}`}
-                onPress={() => pull([lever], lever.words.toLowerCase())}
-              >
-                Take this
-              </Button>
-            )}
-          </li>
-        ))}
-      </ul>
+      {folded.length > 0 && (
+        <Disclosure className="disclosure">
+          <Heading level={3}>
+            <DisclosureButton>
+              {isFit ? 'What else could be done' : 'Ways that do not do it alone'}
+            </DisclosureButton>
+          </Heading>
+          <DisclosurePanel className="disclosure-panel">{list(folded)}</DisclosurePanel>
+        </Disclosure>
+      )}
     </section>
+  );
+}
+
+type LeverResult = ClearanceResult['levers'][number];
+
+const JUDGED: Readonly<Record<ClearanceResult['verdict'], string>> = {
+  fit: 'fits',
+  tight: 'too tight',
+  wide: 'too wide',
+  both: 'too tight and too wide',
+};
+
+interface LeverRowProps {
+  readonly lever: LeverResult;
+  readonly units: ScreenUnits;
+  onPull(): void;
+}
+
+/** One change, the gap it makes alone, and what to mind. */
+function LeverRow({ lever, units, onPull }: LeverRowProps) {
+  const words = inUnits(lever.words, units);
+  const judged =
+    lever.likely === lever.verdict
+      ? JUDGED[lever.verdict]
+      : `${JUDGED[lever.verdict]} at worst, likely ${JUDGED[lever.likely]}`;
+  return (
+    <li className="lever" data-now={lever.isNow || undefined}>
+      <div className="lever-words">
+        <h3>{keptUnits(typeset(words))}</h3>
+        {lever.isNow ? (
+          <p className="quiet">It is so already.</p>
+        ) : (
+          <>
+            <p className="lever-effect">
+              {lever.verdict === 'fit' ? (
+                <CircleCheck aria-hidden="true" />
+              ) : (
+                <TriangleAlert aria-hidden="true" />
+              )}
+              <span>{keptUnits(`${spreadWords(lever.coated, units)}: ${judged}`)}</span>
+            </p>
+            {lever.caution !== null && <p className="quiet">{typeset(lever.caution)}</p>}
+          </>
+        )}
+      </div>
+      {!lever.isNow && (
+        <Button className="button" aria-label={`Take this: ${words}`} onPress={onPull}>
+          Take this
+        </Button>
+      )}
+    </li>
   );
 }

@@ -53,7 +53,15 @@ export function WallMap({ part, wall, drawn, place }: WallMapProps) {
           <Picture drawn={drawn} wall={wall} place={place} title={title} width={width} units={units} />
         )}
       </div>
-      {drawn !== null && <WallScale scale={drawn.shapes.scale} limit={wall.limit} units={units} />}
+      {drawn !== null && (
+        <WallScale
+          scale={drawn.shapes.scale}
+          limit={wall.limit}
+          units={units}
+          isThrough={drawn.shapes.through !== ''}
+          isCrossed={wall.places.length === 0}
+        />
+      )}
     </figure>
   );
 }

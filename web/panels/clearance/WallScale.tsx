@@ -7,6 +7,9 @@ interface WallScaleProps {
   readonly scale: Scale;
   readonly limit: number | null;
   readonly units: ScreenUnits;
+  /** Whether a hole, and a cross at the thinnest place, is on the map. */
+  readonly isThrough: boolean;
+  readonly isCrossed: boolean;
 }
 
 const BAR = 12;
@@ -15,7 +18,7 @@ const SHORTEST = 240;
 const APART = { mm: 30, in: 52 } as const;
 
 /** What the colours and the lines of the map stand for. */
-export function WallScale({ scale: { from, to, step }, limit, units }: WallScaleProps) {
+export function WallScale({ scale: { from, to, step }, limit, units, isThrough, isCrossed }: WallScaleProps) {
   const steps = Math.round((to - from) / step);
   const every = Math.ceil((APART[units] * steps) / SHORTEST);
   const percent = (i: number): string => `${(100 * i) / steps}%`;
@@ -56,18 +59,22 @@ export function WallScale({ scale: { from, to, step }, limit, units }: WallScale
             limit {depthLabel(limit, units)} {symbol}
           </li>
         )}
-        <li>
-          <svg viewBox="0 0 28 12" aria-hidden="true">
-            <path className="wall-key-hole" d="M9 1h10v10H9zL19 11M9 11L19 1" />
-          </svg>
-          worn through
-        </li>
-        <li>
-          <svg viewBox="0 0 28 12" aria-hidden="true">
-            <path className="wall-key-limit wall-key-thinnest" d="M9 6h10M14 1v10" />
-          </svg>
-          thinnest
-        </li>
+        {isThrough && (
+          <li>
+            <svg viewBox="0 0 28 12" aria-hidden="true">
+              <path className="wall-key-hole" d="M9 1h10v10H9zL19 11M9 11L19 1" />
+            </svg>
+            worn through
+          </li>
+        )}
+        {isCrossed && (
+          <li>
+            <svg viewBox="0 0 28 12" aria-hidden="true">
+              <path className="wall-key-limit wall-key-thinnest" d="M9 6h10M14 1v10" />
+            </svg>
+            thinnest
+          </li>
+        )}
       </ul>
     </div>
   );

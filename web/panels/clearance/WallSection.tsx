@@ -3,10 +3,13 @@ import { useState } from 'react';
 import { SETTLE } from '../../../geometry/clearance/other-repair.ts';
 import type { WallResult } from '../../../geometry/sheet/wall-result.ts';
 import { useJob } from '../../job/job-store.ts';
+import { faceLabel } from '../../view/face-label.ts';
 import { useView, viewStore } from '../../view/view-store.ts';
 import { useEstimate } from '../../worker/estimate-client.ts';
 import { useChosenPart } from '../chosen-part.ts';
+import { keptUnits } from '../kept-units.ts';
 import { PartChoice } from '../PartChoice.tsx';
+import { inUnits } from './gap-text.ts';
 import { useWallShapes } from './use-wall-shapes.ts';
 import { WallList } from './WallList.tsx';
 import { WallMap } from './WallMap.tsx';
@@ -16,10 +19,14 @@ import './WallSection.css';
 /** Warnings that ask for another repair than putty. */
 const OTHER_REPAIR = /^(?:worn-through|wall-|edge-eaten)/;
 
+/** Faces of vanes as they are called on the screen: `vane 4, suction`. */
+const named = (text: string): string => text.replace(/\bvane-\d+\/[a-z-]+/g, faceLabel);
+
 /** The metal that is left behind the wear: which wall is thinnest, where, and when putty is not enough. */
 export function WallSection() {
   const result = useEstimate((state) => state.result);
   const hasOne = useJob(({ job }) => job.parts.length > 0);
+  const units = useView((view) => view.units);
   const { part } = useChosenPart();
   const known = result?.parts.find(({ id }) => id === part?.id);
   if (!hasOne) return null;
@@ -37,7 +44,7 @@ export function WallSection() {
             {advice.map(({ text }) => (
               <li key={text}>
                 <TriangleAlert aria-hidden="true" />
-                <span>{text.replace(SETTLE, '').trim()}</span>
+                <span>{keptUnits(inUnits(named(text.replace(SETTLE, '').trim()), units))}</span>
               </li>
             ))}
           </ul>

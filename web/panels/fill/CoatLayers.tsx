@@ -1,6 +1,8 @@
 import { figure } from '../../../geometry/sheet/figure.ts';
 import type { CoatResult } from '../../../geometry/sheet/result.ts';
 import { bowlTotal, noWeighingText, portionWords, roundingText } from './scale-words.ts';
+import '../figure-table.css';
+import './Needed.css';
 
 interface CoatLayersProps {
   readonly coat: CoatResult;
@@ -16,7 +18,7 @@ export function CoatLayers({ coat, hasDensities }: CoatLayersProps) {
   const notes = [firstCoatText(coat), noWeighingText(selfMixing, hasDensities, mixes), roundingText(mixes)];
   return (
     <div>
-      <table className="needed-table">
+      <table className="figure-table needed-table">
         <caption className="unseen">Coats</caption>
         <thead>
           <tr>

@@ -3,6 +3,7 @@ import { plain } from '../../../geometry/sheet/figure.ts';
 import type { Result } from '../../../geometry/sheet/result.ts';
 import { lawWords } from './law-words.ts';
 import { coatTimes, type MaterialTime, puttyTimes } from './material-times.ts';
+import '../figure-table.css';
 import './TimesHere.css';
 
 /** How long putty and coat take at the temperature of the part, beside what their data sheets say. */
@@ -45,7 +46,7 @@ function Times({ material, here, times, law }: TimesProps) {
   const isOne = temperatures.size === 1;
   return (
     <div>
-      <table className="times-here">
+      <table className="figure-table times-here">
         <thead>
           <tr>
             <th scope="col">{material}</th>

@@ -45,7 +45,7 @@ export function stepNotes(
         : { text: counted(mixes, 'mix', 'mixes'), isNeed: false }),
     balance: faults((path) => path.startsWith('rotor')) ?? balanceNote(job, result),
     clearance: faults((path) => path.startsWith('clearance')) ?? clearanceNote(job, result),
-    test: faults((path) => path.startsWith('flowTest')) ?? testNote(job),
+    test: faults((path) => path.startsWith('flowTest')) ?? testNote(job, result),
     plan: faults((path) => /^(plan|climate|log)\b/.test(path)) ?? planNote(result),
     sheet:
       warnings > 0
@@ -76,8 +76,14 @@ function clearanceNote(job: JobFile, result: Result | null): StepNote {
     : { text: 'No gap yet', isNeed: true };
 }
 
-function testNote({ flowTest }: JobFile): StepNote {
+const GAINS = { gain: 'Proven', 'inside the error': 'Not proven', loss: 'Worse' } as const;
+
+function testNote({ flowTest }: JobFile, result: Result | null): StepNote {
   const runs = flowTest?.runs.length ?? 0;
+  const known = result?.flowTest;
+  if (known?.acceptance?.verdict === 'not met') return { text: 'Not met', isNeed: true };
+  const verdict = known?.comparison?.verdict;
+  if (runs > 0 && verdict !== undefined) return { text: GAINS[verdict], isNeed: verdict === 'loss' };
   return { text: runs === 0 ? 'No runs' : counted(runs, 'run', 'runs'), isNeed: false };
 }
 

@@ -1,7 +1,8 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef } from 'react';
 import { flowChart } from '../../../geometry/sheet/flow-chart.ts';
 import type { FlowTestResult } from '../../../geometry/sheet/flow-result.ts';
 import { flowLines } from '../../../geometry/sheet/flow-text.ts';
+import { useWidth } from '../use-width.ts';
 import './FlowCurves.css';
 
 /** px of letters, and how high the plot of heads is against its width: there is less width than on paper. */
@@ -10,16 +11,7 @@ const SIZE = { text: 14, high: 0.52 } as const;
 /** Head, efficiency and power of every run over the flow: the sheet's own drawing, as wide as the panel. */
 export function FlowCurves({ flowTest }: { readonly flowTest: FlowTestResult }) {
   const box = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(360);
-  useEffect(() => {
-    const element = box.current;
-    if (element === null) return;
-    const watch = new ResizeObserver(([{ contentRect }]) => {
-      if (contentRect.width > 0) setWidth(Math.round(contentRect.width));
-    });
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, []);
+  const width = useWidth(box);
   const drawing = useMemo(
     () =>
       flowChart(flowTest, {

@@ -37,6 +37,7 @@ export function RunFields({ run, at, isOpen, isFresh, onFold, onRemoved }: RunFi
   const putPoints = (label: string, points: readonly PointFile[], field?: string) =>
     edit(label, (job) => withRun(job, at, (old) => ({ ...old, points: [...points] })), field);
   const kind = kindOf(run.when);
+  const kindWords = KINDS.find(({ value }) => value === kind && kind !== 'other')?.label ?? run.when;
   const remove = () => {
     forgetDrafts('flowTest.runs');
     forgetEntry();
@@ -50,8 +51,7 @@ export function RunFields({ run, at, isOpen, isFresh, onFold, onRemoved }: RunFi
         <DisclosureButton>
           {run.label || `Run ${at + 1}`}
           <span className="quiet run-note">
-            {kind === 'other' ? run.when : KINDS.find(({ value }) => value === kind)?.label},{' '}
-            {counted(run.points.length, 'point', 'points')}
+            {[...saidOnce(kindWords, run.label), counted(run.points.length, 'point', 'points')].join(', ')}
           </span>
         </DisclosureButton>
       </Heading>
@@ -130,3 +130,7 @@ export function RunFields({ run, at, isOpen, isFresh, onFold, onRemoved }: RunFi
     </Disclosure>
   );
 }
+
+/** Nothing of a kind that the name of the run says already. */
+const saidOnce = (kind: string, name = ''): readonly string[] =>
+  name.trim().toLowerCase() === kind.toLowerCase() ? [] : [kind];

@@ -17,7 +17,7 @@ export function TestFields({ test }: { readonly test: FlowTestFile }) {
   return (
     <>
       <section className="section">
-        <h2>Brought to</h2>
+        <h2>Duty, speed and liquid</h2>
         <div className="rows">
           <QuantityField
             label="Duty of the pump"

@@ -2,7 +2,9 @@ import { plain } from '../../../geometry/sheet/figure.ts';
 import type { FlowTestResult } from '../../../geometry/sheet/flow-result.ts';
 import { ACCEPTANCE_HEADS, acceptanceRows, DUTY_HEADS, dutyRows } from '../../../geometry/sheet/flow-text.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
+import { keptUnits } from '../kept-units.ts';
 import { sentenceCase } from '../sentence-case.ts';
+import '../figure-table.css';
 import './TestTables.css';
 
 /** What each run does at duty, and how the guarantee stands. */
@@ -26,14 +28,13 @@ interface TestTableProps {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** A number stays with its unit. */
-const kept = (text: string): string => typeset(text).replace(/(\d) (?=[%mk])/g, '$1\u00a0');
+const kept = (text: string): string => keptUnits(typeset(text));
 
 /** The sheet's own rows; what is more or less than a value stands below it. */
 function TestTable({ caption, heads, rows }: TestTableProps) {
   if (rows.length === 0) return null;
   return (
-    <table className="test-table">
+    <table className="figure-table test-table">
       <caption>{typeset(caption)}</caption>
       <thead>
         <tr>
@@ -52,7 +53,7 @@ function TestTable({ caption, heads, rows }: TestTableProps) {
             {cells.map((cell, column) => {
               const [value, error] = cell.split(' +- ');
               return (
-                <td key={heads[column + 1]}>
+                <td key={heads[column + 1]} data-quiet={heads[column + 1] === '>allowed' || undefined}>
                   {kept(value)}
                   {error !== undefined && <span className="quiet">± {error}</span>}
                 </td>

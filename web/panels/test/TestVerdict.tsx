@@ -1,13 +1,15 @@
 import { CircleCheck, CircleHelp, TriangleAlert } from 'lucide-react';
 import type { FlowTestResult } from '../../../geometry/sheet/flow-result.ts';
-import { flowLines } from '../../../geometry/sheet/flow-text.ts';
+import { furtherLines, gainLines } from '../../../geometry/sheet/flow-text.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
+import { keptUnits } from '../kept-units.ts';
 import './TestVerdict.css';
 
 /** What the runs say of each other, in plain words and with a sign. */
 export function TestVerdict({ flowTest }: { readonly flowTest: FlowTestResult }) {
   const { comparison, runs } = flowTest;
   const verdict = comparison?.verdict ?? 'none';
+  const [lead, ...why] = gainLines(flowTest);
   return (
     <div className="test-verdict" data-verdict={verdict}>
       <p className="test-lead">
@@ -18,7 +20,12 @@ export function TestVerdict({ flowTest }: { readonly flowTest: FlowTestResult })
             : 'Not compared yet'
           : LEADS[comparison.verdict]}
       </p>
-      <p>{typeset(flowLines(flowTest)[0])}</p>
+      {lead !== undefined && <p>{keptUnits(typeset(lead))}</p>}
+      {why.map((line) => (
+        <p key={line} className="quiet">
+          {keptUnits(typeset(line))}
+        </p>
+      ))}
     </div>
   );
 }
@@ -39,11 +46,9 @@ export function TestLines({ flowTest }: { readonly flowTest: FlowTestResult }) {
   if (flowTest.runs.length === 0) return null;
   return (
     <ul className="plain-lines">
-      {flowLines(flowTest)
-        .slice(1)
-        .map((line) => (
-          <li key={line}>{typeset(line)}</li>
-        ))}
+      {furtherLines(flowTest).map((line) => (
+        <li key={line}>{keptUnits(typeset(line))}</li>
+      ))}
     </ul>
   );
 }

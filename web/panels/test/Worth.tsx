@@ -3,11 +3,15 @@ import type { FlowTestResult, SavingResult } from '../../../geometry/sheet/flow-
 import './Worth.css';
 
 /** What the repair is worth in a year, as far as the job tells. */
-export function Worth({ flowTest: { saving, noSaving, runs } }: { readonly flowTest: FlowTestResult }) {
-  if (saving === null) return runs.length === 0 ? null : <p className="quiet">{noSaving}</p>;
+export function Worth({ flowTest: { saving, noSaving, comparison } }: { readonly flowTest: FlowTestResult }) {
+  // Without two runs to compare the verdict says already what is missing.
+  if (saving === null) return comparison === null ? null : <p className="quiet">{noSaving}</p>;
   return (
     <div>
-      <p className="quiet">{saving.power < 0 ? 'It costs, at duty' : 'It saves, at duty'}</p>
+      <p className="quiet">
+        {saving.power < 0 ? 'It costs at duty' : 'It saves at duty'}
+        {saving.isShaftOnly ? ', by the power at the shaft' : ', by the meter'}
+      </p>
       <dl className="worth">
         {figuresOf(saving).map(({ what, value, error, unit }) => (
           <div key={what}>
@@ -20,6 +24,11 @@ export function Worth({ flowTest: { saving, noSaving, runs } }: { readonly flowT
           </div>
         ))}
       </dl>
+      {saving.isShaftOnly && (
+        <p className="quiet">
+          The meter sees more, by what the motor loses. Give the motor’s efficiency to have it counted.
+        </p>
+      )}
     </div>
   );
 }

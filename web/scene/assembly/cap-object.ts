@@ -40,8 +40,11 @@ const METAL: Readonly<Record<CutPart, readonly [number, number, number]>> = {
   rotor: [0.4, 0.46, 0.5],
 };
 
-/** The cut face of one part: a plane through the shaft, seen where the inside of the part would be. */
-export function capObject(part: CutPart, reach: Mm) {
+/**
+ * The cut face of one part: a plane through the shaft, seen where the inside of the part would be.
+ * @param order  after everything solid of the part
+ */
+export function capObject(part: CutPart, reach: Mm, order: number) {
   const material = new ShaderMaterial({
     vertexShader: VERTEX,
     fragmentShader: FRAGMENT,
@@ -59,7 +62,6 @@ export function capObject(part: CutPart, reach: Mm) {
     stencilZPass: KeepStencilOp,
   });
   const cap = still(new Mesh(new PlaneGeometry(2 * reach, 2 * reach), material));
-  // After everything solid, before the lines of the edges.
-  cap.renderOrder = 1;
+  cap.renderOrder = order;
   return cap;
 }

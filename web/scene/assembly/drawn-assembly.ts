@@ -42,6 +42,11 @@ type Drawn = Mesh<BufferGeometry, ShaderMaterial> | LineSegments<BufferGeometry,
 
 /** How far a cut reaches, times the greatest radius: also where the parts are pulled apart. */
 const REACH = 4;
+/**
+ * The plate is drawn whole, then its cut face, then the rotor: tips that reach into the plate would else be seen through its cut face,
+ * which lies in front of them.
+ */
+const ORDER: Readonly<Record<CutPart, number>> = { plate: 0, rotor: 2 };
 /** px between two lines of the hatching, at least. */
 const HATCH = 9;
 
@@ -60,16 +65,18 @@ export function drawnAssembly(plate: LivePart, rotor: LivePart, facing: Facing):
       hideInMetal(object.material, part === 'rotor' ? rotor : plate);
       object.material.clipping = true;
       groups[part].add(object);
+      object.renderOrder = ORDER[part];
       if (!(object instanceof Mesh)) continue;
       markStencil(object.material, 0);
       const inside = insideOf(object, CUT_OF[part]);
+      inside.renderOrder = ORDER[part];
       insides.push(inside);
       groups[part].add(inside);
     }
   }
   const clipped = [...objectsOf('plate'), ...objectsOf('rotor'), ...insides];
   const reach = REACH * Math.max(facing.rotor.shape.outerRadius, plateRadius(facing));
-  const caps = (['plate', 'rotor'] as const).map((part) => capObject(part, reach));
+  const caps = (['plate', 'rotor'] as const).map((part) => capObject(part, reach, ORDER[part] + 1));
   const root = new Group();
   root.add(groups.plate, groups.rotor, ...caps);
 

@@ -59,6 +59,41 @@ describe('what the steps say', () => {
     expect(notesOf(fresh).test).toEqual({ text: 'No runs', isNeed: false });
   });
 
+  it('says of a flow test what it proves, and first of all a guarantee that is not met', () => {
+    const point = (flow: number, head: number, efficiency: number) => ({
+      flow,
+      head,
+      power: (998 * 9.80665 * flow * head) / 3.6e6 / efficiency,
+    });
+    const run = (when: 'before' | 'after', efficiency: number) => ({
+      when,
+      speed: 1450,
+      points: [
+        point(60, 14, efficiency - 0.05),
+        point(90, 12, efficiency),
+        point(110, 10, efficiency - 0.05),
+      ],
+    });
+    const tested = (after: number, head?: number): JobFile => ({
+      ...fresh,
+      flowTest: {
+        density: 998,
+        ratedSpeed: 1450,
+        duty: 90,
+        ...(head === undefined ? {} : { guarantee: { flow: 90, head, grade: '2B' } }),
+        runs: [run('before', 0.6), run('after', after)],
+      },
+    });
+    // Gauges of grade 2: 6.1 % of each efficiency, 5.2 and 5.4 points together (ISO 9906:2012, 4.3, from memory).
+    expect(notesOf(tested(0.72)).test).toEqual({ text: 'Proven', isNeed: false });
+    expect(notesOf(tested(0.62)).test).toEqual({ text: 'Not proven', isNeed: false });
+    expect(notesOf(tested(0.45)).test).toEqual({ text: 'Worse', isNeed: true });
+    expect(notesOf(tested(0.72, 20)).test).toEqual({ text: 'Not met', isNeed: true });
+    const { flowTest } = tested(0.72);
+    const one: JobFile = { ...fresh, flowTest: flowTest && { ...flowTest, runs: flowTest.runs.slice(0, 1) } };
+    expect(notesOf(one).test).toEqual({ text: '1 run', isNeed: false });
+  });
+
   it('counts warnings on the sheet', () => {
     const dense: JobFile = { ...fresh, filler: { ...(fresh.filler ?? fail()), density: 3 } };
     expect(notesOf(dense).sheet).toEqual({ text: '1 warning', isNeed: true });
