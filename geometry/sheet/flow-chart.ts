@@ -1,3 +1,4 @@
+import { KEY_ROW, type Key, keyMarkup, keyRows } from './chart-key.ts';
 import { plain } from './figure.ts';
 import { type Axis, roundAxis } from './flow-axis.ts';
 import type { CurveKnot, FlowQuantity, FlowTestResult } from './flow-result.ts';
@@ -26,14 +27,14 @@ export function flowChart(result: FlowTestResult, options: FlowChartOptions): Ma
   if (result.runs.length === 0) return html``;
   const { title, description, id, width, text } = options;
   const frame = frameOf(result, options);
-  const keys = keyRows(keysOf(result), width, text);
+  const keys = keyRows(keysOf(result), width, { text, sample: SWATCH });
   const foot = frame.bottom + 3 * text;
-  return html`<svg class="flow-plot" viewBox="0 0 ${short(width)} ${short(foot + (keys.length + 0.2) * ROW * text)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-size="${short(text)}">
+  return html`<svg class="flow-plot" viewBox="0 0 ${short(width)} ${short(foot + (keys.length + 0.2) * KEY_ROW * text)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-size="${short(text)}">
 <title id="${id}-title">${title}</title>
 <desc id="${id}-desc">${description}</desc>
 ${frame.plots.map((plot) => plotMarkup(result, frame, plot, text))}
 ${flowAxis(frame, options)}
-${legend(keys, foot, text)}
+${keyMarkup(keys, foot, { text, sample: SWATCH }, 'flow-quiet', (sample, x, y) => swatch(sample, x, y, text))}
 </svg>`;
 }
 
@@ -188,66 +189,31 @@ ${flows.ticks.map((tick, i) => html`<text class="flow-quiet" text-anchor="middle
 </g>`;
 }
 
-interface Key {
-  readonly sample: RunLook | 'duty' | 'error' | 'cross';
-  readonly words: string;
-}
+type Sample = RunLook | 'duty' | 'error' | 'cross';
 
 /** Letters of a run's name in the legend. */
 const LONGEST_NAME = 30;
 
-function keysOf(result: FlowTestResult): Key[] {
+function keysOf(result: FlowTestResult): Key<Sample>[] {
   const looks = runLooks(result);
   const name = (words: string) =>
     words.length > LONGEST_NAME ? `${words.slice(0, LONGEST_NAME - 1)}…` : words;
   return [
-    ...result.runs.map((run, i): Key => ({ sample: looks[i], words: name(run.name) })),
-    { sample: 'duty', words: 'duty' },
+    ...result.runs.map((run, i): Key<Sample> => [looks[i], name(run.name)]),
+    ['duty', 'duty'],
     ...(result.runs.some(({ atDuty }) => atDuty !== null)
-      ? [{ sample: 'error', words: 'error of measurement at duty' } as const]
+      ? [['error', 'error of measurement at duty'] as const]
       : []),
     ...(result.acceptance === null
       ? []
-      : [
-          { sample: 'cross', words: `guaranteed point, limits of grade ${result.acceptance.grade}` } as const,
-        ]),
+      : [['cross', `guaranteed point, limits of grade ${result.acceptance.grade}`] as const]),
   ];
 }
 
-/** Heights and widths in letters. */
-const ROW = 1.7;
+/** Width of a sample, in letters. */
 const SWATCH = 2.6;
 
-const keyWidth = ({ words }: Key, text: number): number => (SWATCH + 1.8 + 0.54 * words.length) * text;
-
-function keyRows(keys: readonly Key[], width: number, text: number): Key[][] {
-  const rows: Key[][] = [[]];
-  let taken = 0;
-  for (const key of keys) {
-    const room = keyWidth(key, text);
-    if (taken > 0 && taken + room > width) {
-      rows.push([]);
-      taken = 0;
-    }
-    rows[rows.length - 1].push(key);
-    taken += room;
-  }
-  return rows;
-}
-
-function legend(rows: readonly (readonly Key[])[], top: number, text: number): Markup {
-  return html`<g>${rows.flatMap((row, i) => {
-    const y = top + (i + 0.5) * ROW * text;
-    let x = 0.2 * text;
-    return row.map((key) => {
-      const at = x;
-      x += keyWidth(key, text);
-      return html`${swatch(key.sample, at, y, text)}<text class="flow-quiet" x="${short(at + (SWATCH + 0.5) * text)}" y="${short(y)}" dy="0.35em">${key.words}</text>`;
-    });
-  })}</g>`;
-}
-
-function swatch(sample: Key['sample'], x: number, y: number, text: number): Markup {
+function swatch(sample: Sample, x: number, y: number, text: number): Markup {
   const width = SWATCH * text;
   const middle = x + width / 2;
   const [half, cap] = [0.6 * text, 0.28 * text];

@@ -1,5 +1,6 @@
 import type { GapSpread, GapState } from '../clearance/gap.ts';
 import type { Fraction, Mm } from '../units.ts';
+import { KEY_ROW, type Key, keyMarkup, keyRows } from './chart-key.ts';
 import type { ClearanceResult } from './clearance-result.ts';
 import { plain } from './figure.ts';
 import { type Axis, roundAxis, roundStep } from './flow-axis.ts';
@@ -33,8 +34,8 @@ type Chart = Pick<
 export function gapChart(gap: Chart, options: GapChartOptions): Markup {
   const { title, description, id, width, text } = options;
   const frame = frameOf(gap, options);
-  const keys = keyRows(keysOf(gap, options.unit), width, text);
-  const height = frame.bottom + 3.2 * text + (keys.length + 0.2) * ROW * text;
+  const keys = keyRows(keysOf(gap, options.unit), width, { text, sample: SWATCH });
+  const height = frame.bottom + 3.2 * text + (keys.length + 0.2) * KEY_ROW * text;
   return html`<svg class="gap-chart" viewBox="0 0 ${short(width)} ${short(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-size="${short(text)}">
 <title id="${id}-title">${title}</title>
 <desc id="${id}-desc">${description}</desc>
@@ -44,7 +45,7 @@ ${statesOf(gap).map((state) => stateShape(gap, frame, state))}
 ${touchLine(gap, frame, text)}
 ${tightSpot(gap, frame, options)}
 ${axes(gap, frame, options)}
-${legend(keys, frame.bottom + 3.2 * text, id, text)}
+${keyMarkup(keys, frame.bottom + 3.2 * text, { text, sample: SWATCH }, 'gap-chart-quiet', (mark, x, y) => swatch(mark, x, y, id, text))}
 </svg>`;
 }
 
@@ -186,10 +187,9 @@ ${asFound.most > highest ? html`<text class="gap-chart-quiet" text-anchor="end" 
 }
 
 type Mark = 'found' | 'filled' | 'coated' | 'band' | 'worst' | 'likely' | 'spot';
-type Key = readonly [mark: Mark, words: string];
 
-function keysOf({ films, tolerance }: Chart, unit: SectionUnit): Key[] {
-  const states: Key[] = [
+function keysOf({ films, tolerance }: Chart, unit: SectionUnit): Key<Mark>[] {
+  const states: Key<Mark>[] = [
     ['found', 'as found, least to most and mean'],
     ...(films.plate + films.tips > 0
       ? ([
@@ -206,38 +206,8 @@ function keysOf({ films, tolerance }: Chart, unit: SectionUnit): Key[] {
   return [...states, ['spot', 'tightest']];
 }
 
-/** Heights in letters. */
-const ROW = 1.7;
+/** Width of a sample, in letters. */
 const SWATCH = 2.4;
-
-function keyRows(keys: readonly Key[], width: number, text: number): Key[][] {
-  const rows: Key[][] = [[]];
-  let taken = 0;
-  for (const key of keys) {
-    const room = keyWidth(key, text);
-    if (taken > 0 && taken + room > width - 0.4 * text) {
-      rows.push([]);
-      taken = 0;
-    }
-    rows[rows.length - 1].push(key);
-    taken += room;
-  }
-  return rows;
-}
-
-const keyWidth = ([, words]: Key, text: number): number => (SWATCH + 1.8 + 0.54 * words.length) * text;
-
-function legend(rows: readonly (readonly Key[])[], top: number, id: string, text: number): Markup {
-  return html`<g>${rows.flatMap((row, i) => {
-    const y = top + (i + 0.5) * ROW * text;
-    let x = 0.2 * text;
-    return row.map((key) => {
-      const at = x;
-      x += keyWidth(key, text);
-      return html`${swatch(key[0], at, y, id, text)}<text class="gap-chart-quiet" x="${short(at + (SWATCH + 0.5) * text)}" y="${short(y)}" dy="0.35em">${key[1]}</text>`;
-    });
-  })}</g>`;
-}
 
 function swatch(mark: Mark, x: number, y: number, id: string, text: number): Markup {
   const box = `x="${short(x)}" y="${short(y - 0.5 * text)}" width="${short(SWATCH * text)}" height="${short(text)}"`;

@@ -1,4 +1,5 @@
 import type { Fraction, Mm } from '../units.ts';
+import { KEY_ROW, type Key, keyMarkup, keyRows } from './chart-key.ts';
 import { gauge, plain } from './figure.ts';
 import { html, type Markup } from './markup.ts';
 import { isThrough, type SectionProfile } from './section.ts';
@@ -40,9 +41,13 @@ export function sectionSvg(profile: SectionProfile, options: SectionSvgOptions):
   const { title, description, id, width, text, high, isSteady = false, unit } = options;
   const layersOf = (frame: SectionFrame) => sectionLayers(profile, frame);
   const keys = keysOf(profile, unit);
-  const rows = keyRows(keys, width, text);
+  const rows = keyRows(keys, width, { text, sample: SWATCH });
   const kept = isSteady ? Math.max(STEADY_ROWS, rows.length) : rows.length;
-  const frame = sectionFrame(profile, { width, text, high, isSteady, unit: unit.size }, kept * ROW * text);
+  const frame = sectionFrame(
+    profile,
+    { width, text, high, isSteady, unit: unit.size },
+    kept * KEY_ROW * text,
+  );
   const layers = layersOf(frame);
   return html`<svg class="section-plot" viewBox="0 0 ${short(width)} ${short(frame.height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-size="${short(text)}">
 <title id="${id}-title">${title}</title>
@@ -55,7 +60,7 @@ ${readingBars(profile, frame, text)}
 ${gaps(profile, frame, text)}
 ${deepestCall(profile, frame, text, unit)}
 ${axes(profile, frame, text, unit)}
-${legend(rows, frame, text, id)}
+${keyMarkup(rows, frame.bottom + 3.4 * text, { text, sample: SWATCH }, 'section-quiet', (mark, x, y) => swatch(mark, x, y, text, id))}
 </svg>`;
 }
 
@@ -147,13 +152,13 @@ function gaps({ line, runs }: SectionProfile, { x, y, bottom }: SectionFrame, te
     )}`;
 }
 
-type Key = readonly [mark: 'sound' | 'worn' | 'putty' | 'coat' | 'reading', words: string];
+type Mark = 'sound' | 'worn' | 'putty' | 'coat' | 'reading';
 
 /** What is on the drawing, in words. */
-function keysOf({ runs, film, readings, isFillKnown }: SectionProfile, unit: SectionUnit): Key[] {
+function keysOf({ runs, film, readings, isFillKnown }: SectionProfile, unit: SectionUnit): Key<Mark>[] {
   const places = runs.flat();
   const isLeft = film > 0 && places.some((place) => place.isLeft);
-  const keys: Key[] = [
+  const keys: Key<Mark>[] = [
     ['sound', 'sound line'],
     ['worn', 'worn line'],
   ];
@@ -164,43 +169,12 @@ function keysOf({ runs, film, readings, isFillKnown }: SectionProfile, unit: Sec
   return keys;
 }
 
-/** Heights in letters. */
-const ROW = 1.7;
+/** Width of a sample, in letters. */
 const SWATCH = 2;
 /** Rows of words kept free in a drawing that is not to jump. */
 const STEADY_ROWS = 2;
 
-/** The words in rows that fit. */
-function keyRows(keys: readonly Key[], width: number, text: number): Key[][] {
-  const rows: Key[][] = [[]];
-  let taken = 0;
-  for (const key of keys) {
-    const room = keyWidth(key, text);
-    if (taken > 0 && taken + room > width - 0.4 * text) {
-      rows.push([]);
-      taken = 0;
-    }
-    rows[rows.length - 1].push(key);
-    taken += room;
-  }
-  return rows;
-}
-
-const keyWidth = ([, words]: Key, text: number): number => (SWATCH + 1.8 + 0.54 * words.length) * text;
-
-function legend(rows: readonly (readonly Key[])[], frame: SectionFrame, text: number, id: string): Markup {
-  return html`<g>${rows.flatMap((row, i) => {
-    const y = frame.bottom + 3.4 * text + (i + 0.5) * ROW * text;
-    let x = 0.2 * text;
-    return row.map((key) => {
-      const at = x;
-      x += keyWidth(key, text);
-      return html`${swatch(key, at, y, text, id)}<text class="section-quiet" x="${short(at + (SWATCH + 0.5) * text)}" y="${short(y)}" dy="0.35em">${key[1]}</text>`;
-    });
-  })}</g>`;
-}
-
-function swatch([mark]: Key, x: number, y: number, text: number, id: string): Markup {
+function swatch(mark: Mark, x: number, y: number, text: number, id: string): Markup {
   const width = SWATCH * text;
   if (mark === 'putty' || mark === 'coat')
     return html`<rect class="section-shape" fill="url(#${id}-${mark})" x="${short(x)}" y="${short(y - 0.5 * text)}" width="${short(width)}" height="${short(text)}"/>`;
