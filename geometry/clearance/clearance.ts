@@ -39,7 +39,7 @@ export function clearanceOf(
   ask: Clearance,
   coat: Pick<Coat, 'coats' | 'dryFilm'>,
 ): ClearanceEstimate | null {
-  const basis = gapBasis(plate, tips, coat);
+  const basis = gapBasis(plate, tips, coat, ask.dressTips);
   if (basis === null) return null;
   const now = settingOf(ask, coat);
   const gap = runningGap(basis, ask, now);

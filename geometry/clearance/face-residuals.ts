@@ -1,4 +1,4 @@
-import { type DepthMap, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
+import { type DepthMap, deepestOf, SAMPLE_U, SAMPLE_V, SAMPLES } from '../depth/depth-map.ts';
 import type { FillMap } from '../fill/fill-map.ts';
 import { type Face, isCutCell, toFacePoint } from '../part/face.ts';
 import type { FacePoint, Mm, Mm2 } from '../units.ts';
@@ -26,6 +26,8 @@ export interface FaceResiduals {
   readonly weight: Float64Array;
   /** The depths that `capped` is worked out for. */
   readonly caps: readonly Mm[];
+  /** Of all its places. */
+  readonly deepest: Mm;
 }
 
 /** The depths of one kind of place. */
@@ -121,6 +123,7 @@ export function faceResiduals(
     depths: { sound: depthsOf(0), left: depthsOf(1), filled: depthsOf(2) },
     weight,
     caps,
+    deepest: deepestOf(map),
   };
 }
 

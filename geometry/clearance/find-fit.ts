@@ -6,13 +6,13 @@ import { filmOf, type GapSetting } from './gap-setting.ts';
 import { type GapVerdict, judgeGap } from './judge-gap.ts';
 import { leverCaution, leverWords } from './lever-words.ts';
 import {
+  dressInto,
   LEVER_KINDS,
   type Lever,
   type LeverEffect,
   type LeverKind,
   settingWith,
-  shiftInto,
-  stepsOf,
+  shimInto,
 } from './levers.ts';
 
 /** The smallest change that brings the gap into its band. */
@@ -61,18 +61,21 @@ export function findFit(
     const gap = coatedGap(basis, ask, plain.reduce(settingWith, now));
     if (spreadOf(gap) < spreadOf(evenest)) evenest = gap;
     const moved = gap.mean - before.mean;
-    best = better(best, wayOf(plain, gap, 0));
+    best = better(best, wayOf(plain, gap));
     if (kinds.length === MOST_LEVERS) continue;
-    for (const kind of ['shim', 'dress-tips'] as const) {
-      const shift = shiftInto(gap, ask, stepsOf(kind, ask), moved);
-      if (shift !== null && shift !== 0)
-        best = better(best, wayOf([...plain, { kind, amount: shift }], gap, shift));
-    }
+    const shim = shimInto(gap, ask, moved);
+    if (shim !== null && shim !== 0)
+      best = better(best, wayOf([...plain, { kind: 'shim', amount: shim }], shifted(gap, shim)));
+    const dressing = dressInto(basis, ask, plain.reduce(settingWith, now), moved);
+    if (dressing !== null && dressing.amount !== 0)
+      best = better(
+        best,
+        wayOf([...plain, { kind: 'dress-tips', amount: dressing.amount }], dressing.coated),
+      );
   }
   return best === null ? { noFit: whyNot(evenest, ask) } : { fit: fitOf(best) };
 
-  function wayOf(levers: readonly Lever[], { least, mean, most }: GapSpread, shift: Mm): Way | null {
-    const coated = { least: least + shift, mean: mean + shift, most: most + shift };
+  function wayOf(levers: readonly Lever[], coated: GapSpread): Way | null {
     const { verdict, likely } = judgeGap(coated, ask);
     return verdict === 'fit' ? { levers, coated, verdict, likely, change: coated.mean - before.mean } : null;
   }
@@ -118,6 +121,12 @@ function better(best: Way | null, way: Way | null): Way | null {
 
 const workOf = ({ levers }: Way): number =>
   levers.reduce((sum, { kind }) => sum + LEVER_KINDS.indexOf(kind), 0);
+
+const shifted = ({ least, mean, most }: GapSpread, by: Mm): GapSpread => ({
+  least: least + by,
+  mean: mean + by,
+  most: most + by,
+});
 
 const spreadOf = ({ least, most }: GapSpread): Mm => most - least;
 

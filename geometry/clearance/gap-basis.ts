@@ -1,8 +1,9 @@
+import { deepestOf } from '../depth/depth-map.ts';
 import type { Coat } from '../job/job.ts';
 import type { Mm } from '../units.ts';
 import { faceRadii } from './face-radii.ts';
 import { type FaceResiduals, faceResiduals, type RunningFace } from './face-residuals.ts';
-import { allowancesOf } from './gap-setting.ts';
+import { allowancesOf, planesOf } from './gap-setting.ts';
 import { type Opening, openingsOf } from './openings.ts';
 import { type Filling, type RingDepths, ringDepths } from './ring-depths.ts';
 import type { Rings } from './row-walk.ts';
@@ -22,7 +23,7 @@ export interface MeasuredFace {
   readonly running: RunningFace;
   readonly residuals: FaceResiduals;
   /** Worked out once for each way to fill. */
-  depths(filling: Filling): RingDepths;
+  depths(filling: Filling, dressed?: Mm): RingDepths;
 }
 
 /** A ring is this wide, or as wide as two cells where they are coarser, mm. */
@@ -36,25 +37,27 @@ export function gapBasis(
   plate: RunningFace,
   tips: readonly RunningFace[],
   coat: Pick<Coat, 'coats' | 'dryFilm'>,
+  dressTips: Mm,
 ): GapBasis | null {
   const rings = sharedRings(plate, tips);
   if (rings === null) return null;
-  const measured = (running: RunningFace, sectors: number): MeasuredFace => {
-    const residuals = faceResiduals(running, rings, allowancesOf(running.fill.allowance, coat), sectors);
+  const measured = (running: RunningFace, sectors: number, planes: readonly Mm[] = []): MeasuredFace => {
+    const caps = [...new Set([...allowancesOf(running.fill.allowance, coat), ...planes])];
+    const residuals = faceResiduals(running, rings, caps, sectors);
     const known = new Map<string, RingDepths>();
     return {
       running,
       residuals,
-      depths: (filling) => {
-        const key = filling === 'none' ? filling : `${filling.allowance} ${filling.fillsLeft}`;
-        const found = known.get(key) ?? ringDepths(residuals, filling);
+      depths: (filling, dressed = 0) => {
+        const key = filling === 'none' ? filling : `${filling.allowance} ${filling.fillsLeft} ${dressed}`;
+        const found = known.get(key) ?? ringDepths(residuals, filling, dressed);
         known.set(key, found);
         return found;
       },
     };
   };
   const below = measured(plate, sectorsOf(plate, rings));
-  const above = tips.map((tip) => measured(tip, 1));
+  const above = tips.map((tip) => measured(tip, 1, planesOf(dressTips, deepestOf(tip.map))));
   const shared = Array.from({ length: rings.count }, (_, ring) => ring).filter(
     (ring) => below.residuals.weight[ring] > 0 && above.some(({ residuals }) => residuals.weight[ring] > 0),
   );

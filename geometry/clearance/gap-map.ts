@@ -1,6 +1,6 @@
 import type { Clearance } from '../job/job.ts';
 import type { Mm } from '../units.ts';
-import { evenGap, fillingOf, filmOn, type GapState } from './gap.ts';
+import { evenGap, fillingOf, filmOn, type GapState, tipDepths } from './gap.ts';
 import type { GapBasis } from './gap-basis.ts';
 import type { GapSetting } from './gap-setting.ts';
 import { leastByBin } from './ring-depths.ts';
@@ -26,9 +26,8 @@ export function gapMap(basis: GapBasis, ask: Clearance, setting: GapSetting): Ga
   const count = Math.min(MOST_RINGS, rings.count);
   const draw = (state: GapState): (Mm | null)[][] => {
     const isCoated = state === 'coated';
-    const even = evenGap(ask, setting, state) - (isCoated ? filmOn(plate, setting, setting.barePlate) : 0);
-    const filling = (face: typeof plate) => (state === 'asFound' ? 'none' : fillingOf(face, setting));
-    const below = leastByBin(plate.residuals, filling(plate));
+    const even = evenGap(ask, setting) - (isCoated ? filmOn(plate, setting, setting.barePlate) : 0);
+    const below = leastByBin(plate.residuals, state === 'asFound' ? 'none' : fillingOf(plate, setting));
     const map = Array.from({ length: count }, () => Array.from({ length: sectors }, (): Mm | null => null));
     shared.forEach((ring, i) => {
       const onTips = Math.min(
@@ -36,7 +35,8 @@ export function gapMap(basis: GapBasis, ask: Clearance, setting: GapSetting): Ga
           .filter(({ residuals }) => residuals.weight[ring] > 0)
           .map(
             (tip) =>
-              tip.depths(filling(tip)).least[ring] - (isCoated ? filmOn(tip, setting, setting.bareTips) : 0),
+              tipDepths(tip, setting, state).least[ring] -
+              (isCoated ? filmOn(tip, setting, setting.bareTips) : 0),
           ),
       );
       const opening = ask.asNewHolds === 'at the closest' ? openings[i].least : 0;

@@ -40,3 +40,15 @@ export function allowancesOf(own: Mm, { coats, dryFilm }: Pick<Coat, 'coats' | '
   const all = [own, filmOf({ coats, dryFilm }), filmOf({ coats: coats - 1, dryFilm })];
   return [...new Set(all)].filter((allowance) => allowance > 0);
 }
+
+/** Finer than this nobody dresses a vane tip by hand, mm (common practice). */
+export const DRESS_STEP: Mm = 0.1;
+
+/** The planes that tips may be dressed to, the job's own among them, short of the deepest place: beyond it a plane takes all. */
+export function planesOf(own: Mm, deepest: Mm): Mm[] {
+  const first = own - Math.floor(own / DRESS_STEP + 1e-9) * DRESS_STEP;
+  const count = Math.max(0, Math.ceil((deepest - first) / DRESS_STEP));
+  return [...Array.from({ length: count }, (_, i) => first + i * DRESS_STEP), own].filter(
+    (plane) => plane > 1e-9,
+  );
+}

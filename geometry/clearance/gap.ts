@@ -3,7 +3,7 @@ import type { FacePoint, Mm } from '../units.ts';
 import type { GapBasis, MeasuredFace } from './gap-basis.ts';
 import { filmOf, type GapSetting } from './gap-setting.ts';
 import type { Opening } from './openings.ts';
-import { type Filling, placeInRing } from './ring-depths.ts';
+import { type Filling, placeInRing, type RingDepths } from './ring-depths.ts';
 
 /** The least of the gap as one part turns past the other, its mean, and the most, mm; below 0 the parts meet. */
 export interface GapSpread {
@@ -55,7 +55,8 @@ type Ask = Pick<Clearance, 'asNew' | 'asNewHolds'>;
 /**
  * The axial gap between the face of the plate and the tips of the vanes over the radii they share. Every place of a tip meets every place
  * of the plate at its radius once a turn, so the least of a ring is the least of both, and so is the most.
- * gap = as new + shim + tips dressed + what is missing of plate and tip - coats. Depths count as they are measured, along the normal of the face.
+ * gap = as new + shim + what is missing of plate and tip - coats. Tips are dressed to a plane: what is missing of them is no less than that.
+ * Depths count as they are measured, along the normal of the face.
  * Accuracy: the maps' cells, places within one ring (1 mm of radius) taken as one. Source: job format, "Clearance"; tests/geometry/clearance/gap.test.ts
  */
 export function runningGap(basis: GapBasis, ask: Ask, setting: GapSetting): Gap {
@@ -121,9 +122,12 @@ export function fillingOf({ running }: MeasuredFace, setting: GapSetting): Exclu
 export const filmOn = ({ running }: MeasuredFace, setting: GapSetting, isBare: boolean): Mm =>
   running.coated && !isBare ? filmOf(setting) : 0;
 
-/** What every place of the gap has in common in a state: as new, as set, as dressed. */
-export const evenGap = ({ asNew }: Ask, { shim, dressTips }: GapSetting, state: GapState): Mm =>
-  asNew + shim + (state === 'asFound' ? 0 : dressTips);
+/** What every place of the gap has in common: as new and as set. */
+export const evenGap = ({ asNew }: Ask, { shim }: GapSetting): Mm => asNew + shim;
+
+/** What is missing of a tip in a state, ring by ring. */
+export const tipDepths = (tip: MeasuredFace, setting: GapSetting, state: GapState): RingDepths =>
+  state === 'asFound' ? tip.depths('none') : tip.depths(fillingOf(tip, setting), setting.dressTips);
 
 const PARALLEL: Opening = { least: 0, middle: 0, most: 0 };
 
@@ -136,15 +140,13 @@ function spreads(
   state: GapState,
 ): (GapSpread | null)[] {
   const isCoated = state === 'coated';
-  const depthsOf = (face: MeasuredFace) =>
-    face.depths(state === 'asFound' ? 'none' : fillingOf(face, setting));
-  const below = depthsOf(plate);
+  const below = plate.depths(state === 'asFound' ? 'none' : fillingOf(plate, setting));
   const above = tips.map((tip) => ({
-    depths: depthsOf(tip),
+    depths: tipDepths(tip, setting, state),
     weight: tip.residuals.weight,
     film: isCoated ? filmOn(tip, setting, setting.bareTips) : 0,
   }));
-  const even = evenGap(ask, setting, state) - (isCoated ? filmOn(plate, setting, setting.barePlate) : 0);
+  const even = evenGap(ask, setting) - (isCoated ? filmOn(plate, setting, setting.barePlate) : 0);
   return shared.map((ring, i) => {
     const opening = ask.asNewHolds === 'at the closest' ? openings[i] : PARALLEL;
     let [least, sum, total, most] = [Infinity, 0, 0, -Infinity];
@@ -194,7 +196,7 @@ function meeting(
   const sign = end === 'least' ? -1 : 1;
   const there = tips.filter(({ residuals }) => residuals.weight[ring] > 0);
   const left = (tip: MeasuredFace): Mm =>
-    tip.depths(fillingOf(tip, setting))[end][ring] - filmOn(tip, setting, setting.bareTips);
+    tipDepths(tip, setting, 'coated')[end][ring] - filmOn(tip, setting, setting.bareTips);
   const tip = there[extreme(there, (each) => sign * left(each))];
   const at = (face: MeasuredFace): FacePoint =>
     placeInRing(face.running.face, face.residuals, fillingOf(face, setting), ring, end);

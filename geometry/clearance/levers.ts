@@ -2,7 +2,7 @@ import type { Clearance } from '../job/job.ts';
 import type { Mm } from '../units.ts';
 import { coatedGap, type GapSpread } from './gap.ts';
 import type { GapBasis } from './gap-basis.ts';
-import { filmOf, type GapSetting } from './gap-setting.ts';
+import { DRESS_STEP, filmOf, type GapSetting } from './gap-setting.ts';
 import { type GapVerdict, judgeGap } from './judge-gap.ts';
 import { leverCaution, leverWords } from './lever-words.ts';
 
@@ -43,14 +43,12 @@ export interface LeverEffect extends Lever {
 
 /** Stock for shims comes in steps of this, mm (common practice). */
 const SHIM_STEP: Mm = 0.05;
-/** Finer than this nobody dresses a vane tip by hand, mm (common practice). */
-const DRESS_STEP: Mm = 0.1;
 
 /** What each lever alone does to the coated gap. */
 export function levers(basis: GapBasis, ask: Clearance, now: GapSetting): LeverEffect[] {
   const before = coatedGap(basis, ask, now);
   return LEVER_KINDS.filter((kind) => kind !== 'one-coat-less' || now.coats > 1).map((kind) => {
-    const lever: Lever = { kind, amount: amountOf(kind, before, ask, now) };
+    const lever: Lever = { kind, amount: amountOf(kind, basis, ask, now) };
     const coated = coatedGap(basis, ask, settingWith(now, lever));
     const { verdict, likely } = judgeGap(coated, ask);
     return {
@@ -90,45 +88,74 @@ export function settingWith(setting: GapSetting, { kind, amount }: Lever): GapSe
   }
 }
 
-function amountOf(kind: LeverKind, before: GapSpread, ask: Clearance, now: GapSetting): Mm | null {
+function amountOf(kind: LeverKind, basis: GapBasis, ask: Clearance, now: GapSetting): Mm | null {
   if (kind === 'stop-short') return filmOf(now);
-  if (kind !== 'shim' && kind !== 'dress-tips') return null;
-  return shiftInto(before, ask, stepsOf(kind, ask), 0) ?? centring(before, ask, stepsOf(kind, ask));
-}
-
-/** The amounts a lever can be set to: multiples of a step, no fewer than so many. */
-export interface Steps {
-  readonly step: Mm;
-  readonly fewest: number;
-}
-
-/** Tips can be dressed less than the job has it, down to not at all. */
-export function stepsOf(kind: 'shim' | 'dress-tips', { dressTips }: Pick<Clearance, 'dressTips'>): Steps {
-  return kind === 'shim'
-    ? { step: SHIM_STEP, fewest: -Infinity }
-    : { step: DRESS_STEP, fewest: -Math.floor(dressTips / DRESS_STEP + 1e-9) };
+  if (kind === 'shim') {
+    const before = coatedGap(basis, ask, now);
+    return shimInto(before, ask, 0) ?? centring(before, ask);
+  }
+  if (kind !== 'dress-tips') return null;
+  return (dressInto(basis, ask, now, 0) ?? dressCentring(basis, ask, now)).amount;
 }
 
 /** Less than a gap is judged by, mm. */
 const DUST: Mm = 1e-6;
 
 /**
- * The shift that brings a gap into its band, worst case and all, and changes the mean the least.
+ * The shim that brings a gap into its band, worst case and all, and changes the mean the least.
  * @param moved  what the mean has been changed by already, mm
  * @returns      null when no multiple of the step does
  */
-export function shiftInto(gap: GapSpread, ask: Clearance, { step, fewest }: Steps, moved: Mm): Mm | null {
+export function shimInto(gap: GapSpread, ask: Clearance, moved: Mm): Mm | null {
   const { worstCase } = judgeGap(gap, ask).tolerance;
-  const low = Math.max(fewest, Math.ceil((ask.least + worstCase - gap.least - DUST) / step));
-  const high = Math.floor((ask.most - worstCase - gap.most + DUST) / step);
+  const low = Math.ceil((ask.least + worstCase - gap.least - DUST) / SHIM_STEP);
+  const high = Math.floor((ask.most - worstCase - gap.most + DUST) / SHIM_STEP);
   if (low > high) return null;
-  return multiple(Math.min(high, Math.max(low, Math.round(-moved / step))), step);
+  return multiple(Math.min(high, Math.max(low, Math.round(-moved / SHIM_STEP))), SHIM_STEP);
 }
 
-/** The shift that leaves as much over the band as under it. */
-function centring({ least, most }: GapSpread, ask: Clearance, { step, fewest }: Steps): Mm {
-  const off = (ask.least + ask.most - least - most) / 2;
-  return multiple(Math.max(fewest, Math.round(off / step)), step);
+/** The shim that leaves as much over the band as under it. */
+function centring({ least, most }: GapSpread, ask: Clearance): Mm {
+  return multiple(Math.round((ask.least + ask.most - least - most) / 2 / SHIM_STEP), SHIM_STEP);
+}
+
+/** Tips dressed otherwise by an amount, and the coated gap that makes. */
+export interface Dressing {
+  readonly amount: Mm;
+  readonly coated: GapSpread;
+}
+
+/** The same by dressing the tips to another plane, down to not at all. Open pits take part only once the plane reaches them. */
+export function dressInto(basis: GapBasis, ask: Clearance, setting: GapSetting, moved: Mm): Dressing | null {
+  const before = coatedGap(basis, ask, setting);
+  const change = ({ coated }: Dressing): Mm => Math.abs(moved + coated.mean - before.mean);
+  let best: Dressing | null = null;
+  for (const dressing of dressings(basis, ask, setting)) {
+    if (judgeGap(dressing.coated, ask).verdict !== 'fit') continue;
+    if (best === null || change(dressing) < change(best) - DUST) best = dressing;
+  }
+  return best;
+}
+
+function dressCentring(basis: GapBasis, ask: Clearance, setting: GapSetting): Dressing {
+  const off = ({ coated: { least, most } }: Dressing): Mm => Math.abs(ask.least + ask.most - least - most);
+  return dressings(basis, ask, setting).reduce((best, dressing) =>
+    off(dressing) < off(best) - DUST ? dressing : best,
+  );
+}
+
+/** A hundred mm off a vane is no dressing. */
+const MOST_DRESSINGS = 1000;
+
+/** From not at all until the gap lies above its band. */
+function dressings(basis: GapBasis, ask: Clearance, setting: GapSetting): Dressing[] {
+  const found: Dressing[] = [];
+  for (let count = -Math.floor(setting.dressTips / DRESS_STEP + 1e-9); ; count++) {
+    const amount = multiple(count, DRESS_STEP);
+    const coated = coatedGap(basis, ask, settingWith(setting, { kind: 'dress-tips', amount }));
+    found.push({ amount, coated });
+    if (coated.least > ask.most || found.length === MOST_DRESSINGS) return found;
+  }
 }
 
 /** Steps are hundredths of a mm: so is what they come to, and never -0. */

@@ -13,12 +13,15 @@ export interface RingDepths {
 }
 
 /**
- * The residual depths of a face under one way to fill it.
- * Throws RangeError when the allowance is neither 0 nor one of those the residuals were worked out for.
+ * The residual depths of a face under one way to fill it, dressed to a plane `dressed` mm under the nominal surface: what lies higher comes
+ * off, what lies deeper stays.
+ * Throws RangeError when the allowance or the plane is neither 0 nor one of the caps that the residuals were worked out for, nor deeper than all.
+ * Accuracy: a plane nearer than the limit of damage, 0.05 mm, takes sound places at their own depth in the mean
  */
-export function ringDepths(residuals: FaceResiduals, filling: Filling): RingDepths {
+export function ringDepths(residuals: FaceResiduals, filling: Filling, dressed: Mm = 0): RingDepths {
   const { rings, sectors, weight } = residuals;
   const layers = layersOf(residuals, filling);
+  const above = dressed > 0 ? aboveOf(residuals, filling, dressed) : null;
   const [least, mean, most] = [0, 1, 2].map(() => new Float64Array(rings.count).fill(NaN));
   for (let ring = 0; ring < rings.count; ring++) {
     if (weight[ring] === 0) continue;
@@ -30,9 +33,9 @@ export function ringDepths(residuals: FaceResiduals, filling: Filling): RingDept
         high = Math.max(high, Math.min(depths.most[bin], cap));
       }
     }
-    least[ring] = low;
-    mean[ring] = sum / weight[ring];
-    most[ring] = high;
+    least[ring] = Math.max(low, dressed);
+    mean[ring] = above === null ? sum / weight[ring] : (sum - above[ring]) / weight[ring] + dressed;
+    most[ring] = Math.max(high, dressed);
   }
   return { least, mean, most };
 }
@@ -72,6 +75,34 @@ export function placeInRing(
   if (at < 0) throw new RangeError('placeInRing: needs a ring that the face has cells in');
   return placeOf(face, at);
 }
+
+/** By ring: weight times depth, no depth counted as more than the plane. max(d, plane) = d + plane - min(d, plane). */
+function aboveOf(residuals: FaceResiduals, filling: Filling, plane: Mm): Float64Array {
+  const { depths, rings } = residuals;
+  const { sound, left, filled } = depths;
+  const isFilled = (kind: 'left' | 'filled'): boolean =>
+    filling !== 'none' && (kind === 'filled' || filling.fillsLeft);
+  const allowance = filling === 'none' ? 0 : filling.allowance;
+  const parts = [
+    sound.sum,
+    cappedAt(residuals, left, isFilled('left') ? Math.min(allowance, plane) : plane),
+    cappedAt(residuals, filled, isFilled('filled') ? Math.min(allowance, plane) : plane),
+  ];
+  return Float64Array.from({ length: rings.count }, (_, ring) =>
+    parts.reduce((sum, part) => sum + part[ring], 0),
+  );
+}
+
+function cappedAt({ caps, deepest }: FaceResiduals, { sum, capped }: Depths, cap: Mm): Float64Array {
+  if (cap === 0) return new Float64Array(sum.length);
+  const i = caps.findIndex((known) => Math.abs(known - cap) < SAME);
+  if (i >= 0) return capped[i];
+  if (cap >= deepest) return sum;
+  throw new RangeError(`ringDepths: needs a plane of 0, ${caps.join(', ')} or beyond ${deepest}, got ${cap}`);
+}
+
+/** Two caps nearer to each other are one, mm. */
+const SAME: Mm = 1e-6;
 
 interface Layer {
   readonly depths: Depths;

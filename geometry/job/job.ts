@@ -193,7 +193,7 @@ export interface Clearance {
   readonly least: Mm;
   readonly most: Mm;
   readonly shim: Mm;
-  /** Taken off the filled vane tips before they are coated. */
+  /** How far under their height as new the filled vane tips are dressed, to a plane, before they are coated. */
   readonly dressTips: Mm;
   /** Each to either side. */
   readonly tolerances: {

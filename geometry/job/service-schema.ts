@@ -109,7 +109,7 @@ export const clearanceSchema = record('the clearance', {
   shim: optional(quantity('a thickness in mm', { least: -100, most: 100 }), 'mm; 0 when left out'),
   dressTips: optional(
     allowance,
-    'Taken off the filled vane tips before they are coated, mm; 0 when left out',
+    'How far under their height as new the filled vane tips are dressed before they are coated, mm; 0 when left out',
   ),
   tolerance: optional(gap, 'Of the gap as set, mm; 0 when left out'),
   filmTolerance: optional(gap, 'Of the coats on both running faces together, mm; 0 when left out'),

@@ -174,13 +174,14 @@ export function leverRows({ levers }: ClearanceResult): string[][] {
 /** How the gap was worked out, with its numbers. */
 export function clearanceBasis(result: ClearanceResult): Basis[] {
   const { asNew, shim, dressTips, films, tightest, band, coated, tolerance, cost, ring, mismatch } = result;
-  const missing = tightest.gap - asNew - shim - dressTips + films.plate + films.tips;
+  const missing = tightest.gap - asNew - shim + films.plate + films.tips;
+  const dressed = dressTips > 0 ? `, tips dressed to ${gauge(dressTips)}` : '';
   const { setting, film, dressing, runOut, worstCase, rootSumSquare } = tolerance;
   return [
     {
       what: 'Gap',
       how:
-        `As new ${gauge(asNew)} + shims ${gauge(shim)} + tips dressed ${gauge(dressTips)} + missing of plate and tip ${gauge(missing)} ` +
+        `As new ${gauge(asNew)} + shims ${gauge(shim)} + missing of plate and tip ${gauge(missing)}${dressed} ` +
         `- coats ${gauge(films.plate)} and ${gauge(films.tips)} = ${mm(tightest.gap)} where it is tightest. As found counts the wear as it is and no coats.`,
       source: 'Geometry; as new, shims, dressing and coats as chosen in the job',
     },

@@ -103,6 +103,10 @@ const STANDS_FOR: Readonly<Record<string, readonly [what: string, byHand: ByHand
   'no-plate': ['an impeller alone', null],
   'no-impeller': ['a plate alone', null],
   'dressed-tips': ['0.3 dressed off the filled tips', hand([2, 2], [1.1, 1.1], [0.1, 0.1], 'tight')],
+  'dressed-over-open-wear': [
+    'tips worn on a slope too shallow to fill, dressed to a plane half way down it',
+    null,
+  ],
   'likely-fits': [
     '0.5 against 0.3 to 0.7: 0.35 all at once is too much both ways, 0.194 by squares is not',
     hand([1.5, 1.5], [1.5, 1.5], [0.5, 0.5], 'both', 'fit'),

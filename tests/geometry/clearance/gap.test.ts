@@ -133,6 +133,23 @@ describe('faces that are worn evenly', () => {
     expectSpread(gap.filled, [0.9, 0.9, 0.9]);
     expectSpread(gap.coated, [-0.1, -0.1, -0.1]);
   });
+
+  /** 0.8 mm as new; places 0.6 deep are left open, being under 1 mm. A plane takes off what stands above it and no more. */
+  test('tips are dressed to a plane: open wear counts only as far as it lies deeper', () => {
+    const worn = { onTips: [onTip('*', [0, 300], 0.6)] };
+    expectSpread(gapOf({ ...worn, ask: { dressTips: 0.4 } }).filled, [1.4, 1.4, 1.4]);
+    expectSpread(gapOf({ ...worn, ask: { dressTips: 0.8 } }).filled, [1.6, 1.6, 1.6]);
+    const one = { onTips: [onTip(2, [0, 300], 0.6)] };
+    expectSpread(gapOf({ ...one, ask: { dressTips: 0.4 } }).filled, [1.2, 1.2 + 0.2 / 5, 1.4]);
+    expectSpread(gapOf({ ...one, ask: { dressTips: 0.8 } }).filled, [1.6, 1.6, 1.6]);
+    expectSpread(gapOf({ ...one, ask: { dressTips: 0.8 } }).asFound, [0.8, 0.8 + 0.6 / 5, 1.4]);
+  });
+
+  test('nor does a fill that stops short add to a plane that lies deeper', () => {
+    const short = { onTips: [onTip('*', [0, 300], 2)], repair: { coatAllowance: 0.5 } };
+    expectSpread(gapOf({ ...short, ask: { dressTips: 0.3 } }).filled, [1.3, 1.3, 1.3]);
+    expectSpread(gapOf({ ...short, ask: { dressTips: 0.7 } }).filled, [1.5, 1.5, 1.5]);
+  });
 });
 
 /** A ring 40 mm wide of the radii that are shared, over 92.2 mm of them; the mean of the gap counts each radius alike. */

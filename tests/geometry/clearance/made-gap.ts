@@ -97,7 +97,7 @@ export function estimateOf(asks: Job, cell: number | null = 1): ClearanceEstimat
 
 function basisOf(asks: Job, cell: number | null = 1): GapBasis {
   const { plate, tips } = runningFaces(asks, cell);
-  const basis = gapBasis(plate, tips, asks.coat);
+  const basis = gapBasis(plate, tips, asks.coat, asked(asks).dressTips);
   if (basis === null) throw new Error('the two share no radius');
   return basis;
 }

@@ -144,7 +144,7 @@ describe('the tables', () => {
 test('how it was worked out adds up to the figure it explains', () => {
   const basis = clearanceBasis(made({ ...TRAP, ask: { ...setting(0.1), shim: 0.3 } }).clearance);
   expect(basis[0].how).toMatch(
-    /^As new 0\.80 \+ shims 0\.30 \+ tips dressed 0\.00 \+ missing of plate and tip 0\.00 - coats 0\.50 and 0\.50 = 0\.10 mm where it is tightest/,
+    /^As new 0\.80 \+ shims 0\.30 \+ missing of plate and tip 0\.00 - coats 0\.50 and 0\.50 = 0\.10 mm where it is tightest/,
   );
   expect(basis.map(({ what }) => what)).toEqual([
     'Gap',

@@ -140,14 +140,14 @@ function ofPlaces(job, found, right, off) {
       continue;
     }
     const opens = right.opening.counts ? right.opening.of(place.radius) : 0;
-    const base = asNew + shim + dressTips + opens - right.films.plate - right.films.tips[number];
+    const base = asNew + shim + opens - right.films.plate - right.films.tips[number];
     const allowed = job.repair?.coatAllowance ?? 0;
     const standing = (one, at) => {
       const depth = one.depthOf(...at);
       return [0, depth, Math.min(depth, allowed)];
     };
     const plate = standing(right.running, right.running.face.from(place.plate));
-    const tip = standing(right.tips[number], place.on);
+    const tip = standing(right.tips[number], place.on).map((depth) => Math.max(depth, dressTips));
     const closest = Math.min(...plate.flatMap((a) => tip.map((b) => Math.abs(base + a + b - place.gap))));
     that(closest <= off.end, `the ${name} place does not make up its gap: ${closest} off`);
   }

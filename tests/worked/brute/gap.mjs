@@ -1,6 +1,6 @@
 /**
  * The running clearance of a job by brute force: both running faces sampled on grids of their own, ring by ring. gap = as new + shim + what
- * stands open of plate and tips (+ what dressing takes off the tips) - the films. mm.
+ * stands open of plate and tips (no less of a tip than it is dressed by) - the films. mm.
  */
 import { coatOfJob } from './figures.mjs';
 import { openingSlope, plateResidual, ringOf, STATES, tipResiduals } from './residuals.mjs';
@@ -68,7 +68,6 @@ function openingFrom(plate, impeller, { asNewHolds }, from, to) {
 /** Both faces in one ring, null where either has no area there. */
 function ringGap({ asked, running, tips, films, opening }, low, high) {
   const base = asked.asNew + (asked.shim ?? 0) + (opening.counts ? opening.of((low + high) / 2) : 0);
-  const dress = asked.dressTips ?? 0;
   const states = STATES.map((_, state) => {
     const plate = ringOf([running], state, low, high);
     const ring = tips.map((tip) => ringOf([tip], state, low, high));
@@ -91,8 +90,8 @@ function ringGap({ asked, running, tips, films, opening }, low, high) {
   };
   return {
     asFound: sum(plate, all, 0),
-    filled: sum(filled.plate, filled.all, dress),
-    coated: sum(filled.plate, coated, dress - films.plate),
+    filled: sum(filled.plate, filled.all, 0),
+    coated: sum(filled.plate, coated, -films.plate),
   };
 }
 

@@ -27,6 +27,7 @@ export function plateResidual(plate, job, step) {
 
 /** One for every tip, in their order; alike tips share their samples. */
 export function tipResiduals(impeller, job, step) {
+  const dressed = job.clearance?.dressTips ?? 0;
   const vane = vaneOf(impeller);
   const shape = vaneFaces(vane, false).find(({ name }) => name === 'tip');
   const radius = (s, n) => {
@@ -41,7 +42,7 @@ export function tipResiduals(impeller, job, step) {
     const marks = marksOn(impeller, face);
     const judged = judging(job, at);
     const key = JSON.stringify([marks.map(({ mark }) => mark), judged]);
-    if (!known.has(key)) known.set(key, residual(face, marks, judged, step, radius));
+    if (!known.has(key)) known.set(key, residual(face, marks, judged, step, radius, dressed));
     return {
       ...known.get(key),
       name: face.name,
@@ -62,7 +63,8 @@ function judging({ repair = {} }, at) {
   };
 }
 
-function residual(face, marks, { allowance, leaveBelow, overrule }, step, radius) {
+/** @param dressed  to a plane so far under the surface, mm: what lies higher comes off, what lies deeper stays */
+function residual(face, marks, { allowance, leaveBelow, overrule }, step, radius, dressed = 0) {
   const grid = squares(face, step);
   const depth = depths(grid, marks);
   const { label, count } = flood(grid, depth);
@@ -88,7 +90,8 @@ function residual(face, marks, { allowance, leaveBelow, overrule }, step, radius
     const weight = face.skin?.(u, v) ?? 1;
     const ring = Math.floor(radius(u, v) / THIN);
     put(rings[0], ring, depth[i], weight);
-    put(rings[1], ring, fills[label[i]] ? Math.min(depth[i], allowance) : depth[i], weight);
+    const left = fills[label[i]] ? Math.min(depth[i], allowance) : depth[i];
+    put(rings[1], ring, Math.max(left, dressed), weight);
   }
   const left = Math.max(0, ...most.filter((_, i) => i > 0 && !fills[i]));
   return { face, rings, left, deepest: Math.max(0, ...most), depthOf: (u, v) => depthAt(face, marks, u, v) };

@@ -37,7 +37,7 @@ const SET: readonly LengthField[] = [
   {
     name: 'dressTips',
     label: 'Dressed off the tips',
-    help: 'From every filled vane tip alike, before the coat.',
+    help: 'Under their height as new, every filled vane tip alike, before the coat.',
   },
 ];
 
