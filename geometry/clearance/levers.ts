@@ -131,30 +131,37 @@ export function dressInto(basis: GapBasis, ask: Clearance, setting: GapSetting, 
   const change = ({ coated }: Dressing): Mm => Math.abs(moved + coated.mean - before.mean);
   let best: Dressing | null = null;
   for (const dressing of dressings(basis, ask, setting)) {
-    if (judgeGap(dressing.coated, ask).verdict !== 'fit') continue;
-    if (best === null || change(dressing) < change(best) - DUST) best = dressing;
+    const { verdict } = judgeGap(dressing.coated, ask);
+    // The deeper the plane, the wider every part of the gap: what is too wide stays so, and a mean once passed is not met again.
+    if (verdict === 'wide' || verdict === 'both') break;
+    if (verdict === 'tight') continue;
+    if (best !== null && change(dressing) >= change(best) - DUST) break;
+    best = dressing;
   }
   return best;
 }
 
 function dressCentring(basis: GapBasis, ask: Clearance, setting: GapSetting): Dressing {
   const off = ({ coated: { least, most } }: Dressing): Mm => Math.abs(ask.least + ask.most - least - most);
-  return dressings(basis, ask, setting).reduce((best, dressing) =>
-    off(dressing) < off(best) - DUST ? dressing : best,
-  );
+  let best: Dressing | null = null;
+  for (const dressing of dressings(basis, ask, setting)) {
+    // It falls to the middle of the band and rises from there; over open wear it may stand still for a while.
+    if (best !== null && off(dressing) > off(best) + DUST) break;
+    if (best === null || off(dressing) < off(best) - DUST) best = dressing;
+  }
+  if (best === null) throw new Error('dressCentring: needs a dressing, not at all is one');
+  return best;
 }
 
 /** A hundred mm off a vane is no dressing. */
 const MOST_DRESSINGS = 1000;
 
-/** From not at all until the gap lies above its band. */
-function dressings(basis: GapBasis, ask: Clearance, setting: GapSetting): Dressing[] {
-  const found: Dressing[] = [];
-  for (let count = -Math.floor(setting.dressTips / DRESS_STEP + 1e-9); ; count++) {
+/** From not at all, one step deeper each time it is asked. */
+function* dressings(basis: GapBasis, ask: Clearance, setting: GapSetting): Generator<Dressing> {
+  const first = -Math.floor(setting.dressTips / DRESS_STEP + 1e-9);
+  for (let count = first; count < first + MOST_DRESSINGS; count++) {
     const amount = multiple(count, DRESS_STEP);
-    const coated = coatedGap(basis, ask, settingWith(setting, { kind: 'dress-tips', amount }));
-    found.push({ amount, coated });
-    if (coated.least > ask.most || found.length === MOST_DRESSINGS) return found;
+    yield { amount, coated: coatedGap(basis, ask, settingWith(setting, { kind: 'dress-tips', amount })) };
   }
 }
 

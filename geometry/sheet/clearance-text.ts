@@ -8,7 +8,7 @@ import { figure, gauge } from './figure.ts';
 import type { Headline } from './headline.ts';
 import { placeText } from './place-text.ts';
 
-const VERDICT_WORDS: Readonly<Record<GapVerdict, string>> = {
+export const VERDICT_WORDS: Readonly<Record<GapVerdict, string>> = {
   fit: 'fits',
   tight: 'too tight',
   wide: 'too wide',

@@ -1,25 +1,14 @@
 import type { GapSpread, GapState } from '../clearance/gap.ts';
-import type { Fraction, Mm } from '../units.ts';
+import type { Mm } from '../units.ts';
 import { KEY_ROW, type Key, keyMarkup, keyRows } from './chart-key.ts';
 import type { ClearanceResult } from './clearance-result.ts';
 import { plain } from './figure.ts';
 import { type Axis, roundAxis, roundStep } from './flow-axis.ts';
 import { html, type Markup } from './markup.ts';
-import type { SectionUnit } from './section-svg.ts';
+import type { SectionSvgOptions, SectionUnit } from './section-svg.ts';
 
-export interface GapChartOptions {
-  /** What it shows in short, and the same with its figures, for whoever cannot see it. */
-  readonly title: string;
-  readonly description: string;
-  /** Unique in the page: names the patterns. */
-  readonly id: string;
-  /** Of the drawing, and of its letters, px. */
-  readonly width: number;
-  readonly text: number;
-  /** Height of the plot as a share of its width. */
-  readonly high: Fraction;
-  readonly unit: SectionUnit;
-}
+/** As of a section; `high` is the height of the plot as a share of its width. */
+export type GapChartOptions = Omit<SectionSvgOptions, 'isSteady'>;
 
 type Chart = Pick<
   ClearanceResult,

@@ -3,6 +3,7 @@ import type { BalanceResult } from '../../../geometry/sheet/balance-result.ts';
 import { balanceHeadline } from '../../../geometry/sheet/balance-text.ts';
 import { figure } from '../../../geometry/sheet/figure.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
+import '../verdict-lead.css';
 import './Verdict.css';
 
 const WORDS = { within: 'Within the limit', check: 'Check it', over: 'Over the limit' } as const;

@@ -4,6 +4,7 @@ import { faceLabel } from '../../view/face-label.ts';
 import { useView } from '../../view/view-store.ts';
 import { keptUnits } from '../kept-units.ts';
 import { gapWords, spreadWords, VERDICTS } from './gap-text.ts';
+import '../verdict-lead.css';
 import './GapVerdict.css';
 
 /** Whether it runs free, between what the gap will lie, and where it is tightest. */
@@ -13,7 +14,7 @@ export function GapVerdict({ clearance }: { readonly clearance: ClearanceResult 
   const { worstCase } = tolerance;
   return (
     <div className="gap-verdict" data-verdict={verdict}>
-      <p className="gap-verdict-lead">
+      <p className="verdict-lead">
         {verdict === 'fit' ? <CircleCheck aria-hidden="true" /> : <TriangleAlert aria-hidden="true" />}
         {VERDICTS[verdict]}
       </p>

@@ -2,6 +2,7 @@ import { CircleCheck, TriangleAlert } from 'lucide-react';
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { Lever } from '../../../geometry/clearance/levers.ts';
 import type { ClearanceResult } from '../../../geometry/sheet/clearance-result.ts';
+import { VERDICT_WORDS } from '../../../geometry/sheet/clearance-text.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
 import type { ScreenUnits } from '../../fields/quantity-units.ts';
 import { useJob } from '../../job/job-store.ts';
@@ -86,13 +87,6 @@ export function Levers({ clearance }: { readonly clearance: ClearanceResult }) {
 
 type LeverResult = ClearanceResult['levers'][number];
 
-const JUDGED: Readonly<Record<ClearanceResult['verdict'], string>> = {
-  fit: 'fits',
-  tight: 'too tight',
-  wide: 'too wide',
-  both: 'too tight and too wide',
-};
-
 interface LeverRowProps {
   readonly lever: LeverResult;
   readonly units: ScreenUnits;
@@ -104,8 +98,8 @@ function LeverRow({ lever, units, onPull }: LeverRowProps) {
   const words = inUnits(lever.words, units);
   const judged =
     lever.likely === lever.verdict
-      ? JUDGED[lever.verdict]
-      : `${JUDGED[lever.verdict]} at worst, likely ${JUDGED[lever.likely]}`;
+      ? VERDICT_WORDS[lever.verdict]
+      : `${VERDICT_WORDS[lever.verdict]} at worst, likely ${VERDICT_WORDS[lever.likely]}`;
   return (
     <li className="lever" data-now={lever.isNow || undefined}>
       <div className="lever-words">

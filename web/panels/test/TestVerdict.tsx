@@ -3,6 +3,7 @@ import type { FlowTestResult } from '../../../geometry/sheet/flow-result.ts';
 import { furtherLines, gainLines } from '../../../geometry/sheet/flow-text.ts';
 import { typeset } from '../../../geometry/sheet/typeset.ts';
 import { keptUnits } from '../kept-units.ts';
+import '../verdict-lead.css';
 import './TestVerdict.css';
 
 /** What the runs say of each other, in plain words and with a sign. */
@@ -12,7 +13,7 @@ export function TestVerdict({ flowTest }: { readonly flowTest: FlowTestResult })
   const [lead, ...why] = gainLines(flowTest);
   return (
     <div className="test-verdict" data-verdict={verdict}>
-      <p className="test-lead">
+      <p className="verdict-lead">
         <Sign verdict={verdict} />
         {comparison === null
           ? runs.length === 0
